@@ -1,17 +1,20 @@
 namespace EpisodePlanner.Scheduling;
 
-/// <summary>Which end of one activity holds which end of the next; each says "at least".</summary>
+/// <summary>
+/// Which ends a link between two pieces of work ties together. Every link says "at least": the named end of the
+/// later one lies no sooner than the named end of the earlier one plus the link's lag.
+/// </summary>
 public enum LinkKind
 {
-    /// <summary>Starts after the other's finish (finish-to-start).</summary>
+    /// <summary>Finish-to-start: the later one starts once the earlier one has finished.</summary>
     After,
 
-    /// <summary>Starts after the other's start (start-to-start).</summary>
+    /// <summary>Start-to-start: the later one starts once the earlier one has started.</summary>
     TogetherStart,
 
-    /// <summary>Finishes after the other's finish (finish-to-finish).</summary>
+    /// <summary>Finish-to-finish: the later one finishes once the earlier one has finished.</summary>
     TogetherFinish,
 
-    /// <summary>Finishes after the other's start (start-to-finish).</summary>
+    /// <summary>Start-to-finish: the later one finishes once the earlier one has started.</summary>
     StartToFinish,
 }
