@@ -8,7 +8,7 @@ namespace EpisodePlanner.Scheduling.Networks;
 /// </summary>
 internal static class CriticalTrace
 {
-    /// <summary>For each activity, whether a run of driving links leads from it to something that finishes last.</summary>
+    /// <summary>For each activity, whether driving links lead from it to something that finishes last.</summary>
     public static bool[] Mark(ActivityNetwork network, NetworkTimes times)
     {
         var critical = new bool[network.Activities.Length];

@@ -65,5 +65,6 @@ public sealed record LinkCircle(ImmutableArray<int> Members, ImmutableArray<stri
     /// <inheritdoc/>
     public override string Sentence => Names.Length == 1
         ? $"\"{Names[0]}\" waits for itself; take that link away."
-        : $"A circle: \"{string.Join("\", then \"", Names)}\", then \"{Names[0]}\" again; take one of these links away.";
+        : $"A circle: {string.Join(", then ", Names.Select(name => $"\"{name}\""))}, then \"{Names[0]}\" again; "
+            + "take one of these links away.";
 }

@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 
 namespace EpisodePlanner.Scheduling.Networks;
 
-/// <summary>Puts activities in an order in which every link leads forward, or finds the circle that forbids it.</summary>
+/// <summary>Orders activities so that every link leads forward, or finds a circle that forbids it.</summary>
 /// <remarks>A. B. Kahn, "Topological sorting of large networks", Communications of the ACM 5 (1962).</remarks>
 internal static class TopologicalOrder
 {
