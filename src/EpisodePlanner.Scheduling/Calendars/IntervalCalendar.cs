@@ -188,6 +188,18 @@ public sealed class IntervalCalendar
         return result.ToCalendar();
     }
 
+    /// <summary>Open as this is, from a minute until an end; closed outside.</summary>
+    public IntervalCalendar Clip(int from, int until)
+    {
+        var result = new SpanBuffer(4);
+        for (var i = FirstEndingAfter(from); i < Count && starts[i] < until; i++)
+        {
+            result.AddIfAny(Math.Max(starts[i], from), Math.Min(ends[i], until));
+        }
+
+        return result.ToCalendar();
+    }
+
     /// <summary>The spans, ascending.</summary>
     public IEnumerable<MinuteSpan> Spans()
     {

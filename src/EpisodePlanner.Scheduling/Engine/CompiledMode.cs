@@ -1,0 +1,50 @@
+namespace EpisodePlanner.Scheduling.Engine;
+
+/// <summary>One mode of a stage with its stations sorted by what they are.</summary>
+internal sealed class CompiledMode
+{
+    public CompiledMode(BenchProblem problem, StageMode mode)
+    {
+        var stations = problem.Stations;
+        Persons = [.. mode.Stations.Where(s => stations[s].Kind == StationKind.Person)];
+        Place = mode.Stations.Where(s => stations[s].Kind == StationKind.Place).FirstOrDefault(-1);
+        Others = [.. mode.Stations.Where(s => stations[s].Kind != StationKind.Person && s != Place)];
+        Holdable = [.. mode.Stations.Where(s => stations[s].Kind != StationKind.Person)];
+        All = [.. mode.Stations];
+        LimitIds = [.. mode.Limits];
+        Limits = [.. mode.Limits.Select(limit => problem.Limits[limit].Open)];
+        Machine = mode.Machine;
+        RunsAlone = mode.RunsAlone;
+        SetUp = Place < 0 ? 0 : stations[Place].SetUpMinutes;
+        Tidy = Place < 0 ? 0 : stations[Place].TidyMinutes;
+    }
+
+    /// <summary>The people.</summary>
+    public int[] Persons { get; }
+
+    /// <summary>The place where the work is done; −1 for none.</summary>
+    public int Place { get; }
+
+    /// <summary>How <see cref="FreeTime"/> remembers the place.</summary>
+    public int PlaceMark => Place + 1;
+
+    /// <summary>Machines, and places after the first.</summary>
+    public int[] Others { get; }
+
+    /// <summary>Machines and places.</summary>
+    public int[] Holdable { get; }
+
+    public int[] All { get; }
+
+    public int[] LimitIds { get; }
+
+    public IntervalCalendar[] Limits { get; }
+
+    public int Machine { get; }
+
+    public bool RunsAlone { get; }
+
+    public int SetUp { get; }
+
+    public int Tidy { get; }
+}

@@ -1,0 +1,133 @@
+namespace EpisodePlanner.Scheduling.Engine;
+
+/// <summary>A problem in columns by stage and by link, for decoding many schedules.</summary>
+internal sealed class CompiledProblem
+{
+    public CompiledProblem(BenchProblem problem)
+    {
+        Problem = problem;
+        var stages = problem.Stages;
+        Kinds = [.. stages.Select(s => s.Kind)];
+        Minutes = [.. stages.Select(s => s.Minutes)];
+        Begun = [.. stages.Select(s => s.Begun)];
+        NotBefore = [.. stages.Select(s => s.NotBefore)];
+        Modes = [.. stages.Select(s => s.Modes.Select(mode => new CompiledMode(problem, mode)).ToArray())];
+        LinkFrom = [.. problem.Links.Select(l => l.From)];
+        LinkTo = [.. problem.Links.Select(l => l.To)];
+        LinkKinds = [.. problem.Links.Select(l => l.Kind)];
+        Lags = [.. problem.Links.Select(l => l.Lag)];
+        LagHours = [.. problem.Links.Select(l => l.LagHours)];
+        TidyByMark = [0, .. problem.Stations.Select(s => s.TidyMinutes)];
+        SetUpByMark = [0, .. problem.Stations.Select(s => s.SetUpMinutes)];
+        HasSittings = problem.Stations.Any(s => s.SetUpMinutes + s.TidyMinutes > 0);
+        WaitingFor = new int[stages.Count];
+        GluedNext = [.. Enumerable.Repeat(-1, stages.Count)];
+        for (var i = 0; i < stages.Count; i++)
+        {
+            WaitingFor[i] = Begun[i] ? 0 : problem.Graph.Incoming(i).Length;
+            if (stages[i].GluedTo >= 0)
+            {
+                GluedNext[stages[i].GluedTo] = i;
+            }
+        }
+    }
+
+    public BenchProblem Problem { get; }
+
+    public int StageCount => Kinds.Length;
+
+    public StageKind[] Kinds { get; }
+
+    public int[] Minutes { get; }
+
+    public bool[] Begun { get; }
+
+    public int[] NotBefore { get; }
+
+    public CompiledMode[][] Modes { get; }
+
+    public int[] LinkFrom { get; }
+
+    public int[] LinkTo { get; }
+
+    public LinkKind[] LinkKinds { get; }
+
+    public int[] Lags { get; }
+
+    public IntervalCalendar?[] LagHours { get; }
+
+    /// <summary>By the mark of <see cref="FreeTime"/>: minutes of tidying at a place.</summary>
+    public int[] TidyByMark { get; }
+
+    /// <summary>By the mark of <see cref="FreeTime"/>: minutes of setting up at a place.</summary>
+    public int[] SetUpByMark { get; }
+
+    /// <summary>Whether setting up or tidying takes time anywhere.</summary>
+    public bool HasSittings { get; }
+
+    /// <summary>How many links a stage waits for; none where it has begun.</summary>
+    public int[] WaitingFor { get; }
+
+    /// <summary>The wait that follows a stage without a gap; −1 for none.</summary>
+    public int[] GluedNext { get; }
+
+    /// <summary>Whether a link leaves from the finish of the stage waited for, not from its start.</summary>
+    public bool LeavesFinish(int link) => LinkKinds[link] is LinkKind.After or LinkKind.TogetherFinish;
+
+    /// <summary>Whether a link holds the start of the stage that waits, not its finish.</summary>
+    public bool HoldsStart(int link) => LinkKinds[link] is LinkKind.After or LinkKind.TogetherStart;
+
+    /// <summary>The latest moment from which a link's lag ends by a moment.</summary>
+    public int WithoutLag(int link, int moment) =>
+        LagHours[link] is { } hours ? hours.LatestStart(moment, Lags[link]) ?? 0 : moment - Lags[link];
+
+    /// <summary>The earliest start and the least finish that links and dates ask of a stage.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="starts">When the stages it waits for start; −1 for never.</param>
+    /// <param name="finishes">When they are finished.</param>
+    /// <param name="earliest">It may not start before.</param>
+    /// <param name="leastFinish">It may not be finished before.</param>
+    /// <returns>False where these lie beyond the horizon or a stage waited for never happens.</returns>
+    public bool TryBounds(
+        int stage, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes, out int earliest, out int leastFinish)
+    {
+        earliest = NotBefore[stage];
+        leastFinish = 0;
+        if (Begun[stage])
+        {
+            return true;
+        }
+
+        foreach (var link in Problem.Graph.Incoming(stage))
+        {
+            var bound = Bound(link, starts, finishes);
+            if (bound < 0)
+            {
+                return false;
+            }
+
+            ref var held = ref HoldsStart(link) ? ref earliest : ref leastFinish;
+            held = Math.Max(held, bound);
+        }
+
+        return Math.Max(earliest, leastFinish) <= Problem.Horizon;
+    }
+
+    /// <summary>The date that a link asks of its later end; −1 for never.</summary>
+    public int Bound(int link, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
+    {
+        var leaves = LeavesFinish(link) ? finishes[LinkFrom[link]] : starts[LinkFrom[link]];
+        return leaves < 0 ? leaves : WithLag(link, leaves);
+    }
+
+    /// <summary>A moment with a link's lag added; −1 where the lag's hours end before.</summary>
+    public int WithLag(int link, int moment)
+    {
+        if (LagHours[link] is { } hours)
+        {
+            return hours.Finish(moment, Lags[link]) ?? -1;
+        }
+
+        return Math.Max(0, moment + Lags[link]);
+    }
+}

@@ -1,0 +1,213 @@
+namespace EpisodePlanner.Scheduling.Engine;
+
+/// <summary>
+/// Finds, in ascending order, the stretches in which all stations of a mode are free together. At a place the
+/// stretch leaves room for setting up and tidying, except where the same people's work there goes on.
+/// </summary>
+internal sealed class Openings(BenchState state)
+{
+    private const int Never = IntervalCalendar.MaximumMinute + 1;
+
+    private CompiledMode mode = null!;
+    private int[] personGaps = new int[4];
+    private int[] otherGaps = new int[4];
+    private int[] limitSpans = new int[4];
+    private int placeGap;
+    private bool ignoresSittings;
+
+    /// <summary>Begins to look for openings of a mode at or after a minute.</summary>
+    public void Begin(CompiledMode wanted, int minute, bool withoutSittings = false)
+    {
+        mode = wanted;
+        ignoresSittings = withoutSittings;
+        Resize(ref personGaps, mode.Persons.Length);
+        Resize(ref otherGaps, mode.Others.Length);
+        Resize(ref limitSpans, mode.Limits.Length);
+        for (var i = 0; i < mode.Persons.Length; i++)
+        {
+            personGaps[i] = state.Free(mode.Persons[i]).FirstEndingAfter(minute);
+        }
+
+        for (var i = 0; i < mode.Others.Length; i++)
+        {
+            otherGaps[i] = state.Free(mode.Others[i]).FirstEndingAfter(minute);
+        }
+
+        for (var i = 0; i < mode.Limits.Length; i++)
+        {
+            limitSpans[i] = mode.Limits[i].FirstEndingAfter(minute);
+        }
+
+        placeGap = mode.Place < 0 ? 0 : state.Free(mode.Place).FirstEndingAfter(minute);
+    }
+
+    /// <summary>The first opening of at least some minutes at or after a minute that is not before the last asked for.</summary>
+    /// <returns>Whether there is one before the horizon.</returns>
+    public bool TryNext(int minute, int need, out int start, out int end)
+    {
+        start = minute;
+        while (start <= state.Horizon && AdvanceTo(start))
+        {
+
+            var from = Math.Max(start, LatestStart());
+            end = EarliestEnd();
+            if (from + need <= end && from < end)
+            {
+                start = from;
+                return true;
+            }
+
+            // Where setting up pushes a start, a gap before it may need none: look at every gap.
+            start = state.Compiled.HasSittings ? NextChange() : Math.Max(from, NextChange());
+        }
+
+        end = start;
+        return false;
+    }
+
+    /// <summary>Moves every cursor to the first gap that ends after a minute; false where one has none left.</summary>
+    private bool AdvanceTo(int minute)
+    {
+        for (var i = 0; i < mode.Persons.Length; i++)
+        {
+            if (!Advance(state.Free(mode.Persons[i]), ref personGaps[i], minute))
+            {
+                return false;
+            }
+        }
+
+        for (var i = 0; i < mode.Others.Length; i++)
+        {
+            if (!Advance(state.Free(mode.Others[i]), ref otherGaps[i], minute))
+            {
+                return false;
+            }
+        }
+
+        for (var i = 0; i < mode.Limits.Length; i++)
+        {
+            var limit = mode.Limits[i];
+            while (limitSpans[i] < limit.Count && limit.Ends[limitSpans[i]] <= minute)
+            {
+                limitSpans[i]++;
+            }
+
+            if (limitSpans[i] == limit.Count)
+            {
+                return false;
+            }
+        }
+
+        return mode.Place < 0 || Advance(state.Free(mode.Place), ref placeGap, minute);
+    }
+
+    private static bool Advance(FreeTime free, ref int gap, int minute)
+    {
+        while (gap < free.Count && free.End(gap) <= minute)
+        {
+            gap++;
+        }
+
+        return gap < free.Count;
+    }
+
+    /// <summary>When the last of the current gaps begins, setting up included.</summary>
+    private int LatestStart()
+    {
+        var start = SittingStart();
+        for (var i = 0; i < mode.Others.Length; i++)
+        {
+            start = Math.Max(start, state.Free(mode.Others[i]).Start(otherGaps[i]));
+        }
+
+        for (var i = 0; i < mode.Limits.Length; i++)
+        {
+            start = Math.Max(start, mode.Limits[i].Starts[limitSpans[i]]);
+        }
+
+        return start;
+    }
+
+    /// <summary>When the first of the current gaps ends, tidying included.</summary>
+    private int EarliestEnd()
+    {
+        var end = SittingEnd();
+        for (var i = 0; i < mode.Others.Length; i++)
+        {
+            end = Math.Min(end, state.Free(mode.Others[i]).End(otherGaps[i]));
+        }
+
+        for (var i = 0; i < mode.Limits.Length; i++)
+        {
+            end = Math.Min(end, mode.Limits[i].Ends[limitSpans[i]]);
+        }
+
+        return end;
+    }
+
+    private int SittingStart()
+    {
+        var place = mode.Place < 0 ? 0 : state.Free(mode.Place).Start(placeGap);
+        var latest = 0;
+        var goesOn = mode.Place >= 0 && mode.Persons.Length > 0;
+        for (var i = 0; i < mode.Persons.Length; i++)
+        {
+            var free = state.Free(mode.Persons[i]);
+            var (start, mark) = (free.Start(personGaps[i]), free.PlaceBefore(personGaps[i]));
+            goesOn &= mark == mode.PlaceMark && start >= place;
+            latest = Math.Max(latest, start + (mark == mode.PlaceMark && start >= place ? 0 : Tidy(mark)));
+        }
+
+        return Math.Max(latest, place) + (goesOn || ignoresSittings ? 0 : mode.SetUp);
+    }
+
+    private int SittingEnd()
+    {
+        var place = mode.Place < 0 ? Never : state.Free(mode.Place).End(placeGap);
+        var earliest = Never;
+        var goesOn = mode.Place >= 0 && mode.Persons.Length > 0;
+        for (var i = 0; i < mode.Persons.Length; i++)
+        {
+            var free = state.Free(mode.Persons[i]);
+            var (end, mark) = (free.End(personGaps[i]), free.PlaceAfter(personGaps[i]));
+            goesOn &= mark == mode.PlaceMark && end <= place;
+            earliest = Math.Min(earliest, end - (mark == mode.PlaceMark && end <= place ? 0 : SetUp(mark)));
+        }
+
+        return Math.Min(earliest, place) - (goesOn || ignoresSittings ? 0 : mode.Tidy);
+    }
+
+    private int Tidy(int mark) => ignoresSittings ? 0 : state.Compiled.TidyByMark[mark];
+
+    private int SetUp(int mark) => ignoresSittings ? 0 : state.Compiled.SetUpByMark[mark];
+
+    /// <summary>The first end of a current gap, after which the search goes on.</summary>
+    private int NextChange()
+    {
+        var next = mode.Place < 0 ? Never : state.Free(mode.Place).End(placeGap);
+        for (var i = 0; i < mode.Persons.Length; i++)
+        {
+            next = Math.Min(next, state.Free(mode.Persons[i]).End(personGaps[i]));
+        }
+
+        for (var i = 0; i < mode.Others.Length; i++)
+        {
+            next = Math.Min(next, state.Free(mode.Others[i]).End(otherGaps[i]));
+        }
+
+        for (var i = 0; i < mode.Limits.Length; i++)
+        {
+            next = Math.Min(next, mode.Limits[i].Ends[limitSpans[i]]);
+        }
+
+        return next;
+    }
+
+    private static void Resize(ref int[] array, int size)
+    {
+        if (array.Length < size)
+        {
+            array = new int[size];
+        }
+    }
+}

@@ -1,0 +1,178 @@
+namespace EpisodePlanner.Scheduling.Engine;
+
+/// <summary>Finds the earliest moment at which a stage can be done with one mode, beside all that is taken already.</summary>
+internal sealed class StagePlacer
+{
+    private readonly BenchState state;
+    private readonly CompiledProblem compiled;
+    private readonly Openings openings;
+    private readonly RunPlacer runs;
+
+    public StagePlacer(BenchState state)
+    {
+        this.state = state;
+        compiled = state.Compiled;
+        openings = new Openings(state);
+        runs = new RunPlacer(state, openings);
+    }
+
+    public RunPlacer Runs => runs;
+
+    /// <summary>Finds the parts of a stage that starts at or after a minute and finishes as early as it can.</summary>
+    /// <returns>Whether it fits before the horizon; then <paramref name="parts"/> holds its parts.</returns>
+    public bool TryPlace(int stage, int mode, int earliest, List<SchedulePart> parts)
+    {
+        parts.Clear();
+        var found = compiled.Kinds[stage] switch
+        {
+            StageKind.Attended => TryAttended(stage, mode, earliest, parts),
+            StageKind.Run => runs.TryPlace(stage, mode, earliest, parts),
+            _ => TryWait(stage, mode, earliest, parts),
+        };
+        return found && parts[^1].End <= state.Horizon;
+    }
+
+    /// <summary>The same with a finish that may not come before a minute; it starts as early as that allows.</summary>
+    /// <remarks>A later start never finishes earlier, so the first start that finishes late enough is found by halving.</remarks>
+    public bool TryPlace(int stage, int mode, int earliest, int leastFinish, List<SchedulePart> parts)
+    {
+        if (!TryPlace(stage, mode, earliest, parts) || parts[^1].End >= leastFinish)
+        {
+            return parts.Count > 0 && parts[^1].End <= state.Horizon;
+        }
+
+        var (tooEarly, enough) = (earliest, leastFinish);
+        while (enough - tooEarly > 1)
+        {
+            var middle = tooEarly + ((enough - tooEarly) / 2);
+            if (TryPlace(stage, mode, middle, parts) && parts[^1].End < leastFinish)
+            {
+                tooEarly = middle;
+            }
+            else
+            {
+                enough = middle;
+            }
+        }
+
+        return TryPlace(stage, mode, enough, parts);
+    }
+
+    /// <summary>When a wait that begins at a minute is over; −1 where its hours end before.</summary>
+    public int WaitEnd(int stage, int start)
+    {
+        var wait = compiled.Problem.Stages[stage];
+        return wait.WaitHours is { } hours ? hours.Finish(start, wait.Minutes) ?? -1 : start + wait.Minutes;
+    }
+
+    private bool TryAttended(int stage, int mode, int earliest, List<SchedulePart> parts)
+    {
+        var chosen = compiled.Modes[stage][mode];
+        var from = earliest;
+        while (TryFragments(stage, mode, from, parts))
+        {
+            var conflict = EndOfConflict(stage, chosen, parts);
+            if (conflict < 0)
+            {
+                return true;
+            }
+
+            from = conflict;
+            parts.Clear();
+        }
+
+        parts.Clear();
+        return false;
+    }
+
+    private bool TryFragments(int stage, int mode, int from, List<SchedulePart> parts)
+    {
+        var left = compiled.Minutes[stage];
+        if (left == 0)
+        {
+            parts.Add(new SchedulePart(PartKind.Work, from, from, mode));
+            return true;
+        }
+
+        var block = Math.Max(1, compiled.Problem.Stages[stage].MinimumBlock);
+        openings.Begin(compiled.Modes[stage][mode], from);
+        while (left > 0)
+        {
+            if (!openings.TryNext(from, Math.Min(block, left), out var start, out var end))
+            {
+                return false;
+            }
+
+            from = Math.Min(end, start + left);
+            left -= from - start;
+            parts.Add(new SchedulePart(PartKind.Work, start, from, mode));
+        }
+
+        return true;
+    }
+
+    /// <summary>
+    /// Where a machine or place is to stay taken, or a wait follows without a gap: the end of whatever else takes the
+    /// station in that time; −1 where nothing does. No start before that end can do better.
+    /// </summary>
+    private int EndOfConflict(int stage, CompiledMode mode, List<SchedulePart> parts)
+    {
+        var (start, finish) = (parts[0].Start, parts[^1].End);
+        if (compiled.Problem.Stages[stage].StaysSetUp)
+        {
+            foreach (var station in mode.Holdable)
+            {
+                var end = state.Taken(station).EndOfFirstWithin(start, finish);
+                if (end >= 0)
+                {
+                    return end;
+                }
+            }
+        }
+
+        return compiled.GluedNext[stage] is >= 0 and var wait ? EndOfConflict(wait, finish) : -1;
+    }
+
+    private int EndOfConflict(int wait, int start)
+    {
+        var end = WaitEnd(wait, start);
+        if (end < 0)
+        {
+            return state.Horizon;
+        }
+
+        foreach (var station in compiled.Modes[wait][0].Holdable)
+        {
+            var conflict = state.Taken(station).EndOfFirstWithin(start, end);
+            if (conflict >= 0)
+            {
+                return conflict;
+            }
+        }
+
+        return -1;
+    }
+
+    private bool TryWait(int stage, int mode, int earliest, List<SchedulePart> parts)
+    {
+        var start = earliest;
+        while (WaitEnd(stage, start) is >= 0 and var end)
+        {
+            var conflict = -1;
+            foreach (var station in compiled.Modes[stage][mode].Holdable)
+            {
+                conflict = Math.Max(conflict, state.Taken(station).EndOfFirstWithin(start, end));
+            }
+
+            if (conflict < 0)
+            {
+                parts.Add(new SchedulePart(PartKind.Wait, start, end, mode));
+                return true;
+            }
+
+            start = conflict;
+        }
+
+        return false;
+    }
+}
