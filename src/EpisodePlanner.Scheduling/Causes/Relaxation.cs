@@ -32,7 +32,8 @@ internal sealed class Relaxation(BenchSchedule schedule, CompiledProblem compile
     private int SearchEnd(int stage)
     {
         var spec = schedule.Problem.Stages[stage];
-        return Math.Max(schedule.Finish(stage), schedule.Start(stage) + spec.LoadMinutes + spec.FitMinutes) + 1;
+        var glued = compiled.GluedNext[stage] is >= 0 and var wait ? schedule.Finish(wait) : 0;
+        return Math.Max(glued, Math.Max(schedule.Finish(stage), schedule.Start(stage) + spec.LoadMinutes + spec.FitMinutes)) + 1;
     }
 
     private (int Earliest, int LeastFinish) Bounds(int stage, IReadOnlyCollection<Blocker> without)
@@ -55,47 +56,46 @@ internal sealed class Relaxation(BenchSchedule schedule, CompiledProblem compile
         return (earliest, leastFinish);
     }
 
-    /// <summary>A problem of this stage alone, with its present mode and hours as far as they matter.</summary>
+    /// <summary>
+    /// A problem of this stage (and a wait glued to it) alone, with its present mode and hours as far as they matter.
+    /// </summary>
     private BenchProblem SingleStage(int stage, MinuteSpan span, IReadOnlyCollection<Blocker> without)
     {
         var problem = schedule.Problem;
         var spec = problem.Stages[stage];
         var mode = spec.Modes[schedule.Parts(stage)[0].Mode];
         var isUnset = without.Any(b => b.Kind == CauseKind.SettingUp);
+        var unloadModes = spec.Modes.Where(other => !ReferenceEquals(other, mode) && mode.Machine >= 0 && other.Machine == mode.Machine);
+        BenchStage[] glued = compiled.GluedNext[stage] is >= 0 and var wait ? [problem.Stages[wait] with { GluedTo = 0 }] : [];
+        var used = mode.Stations.Append(mode.Machine).Concat(unloadModes.SelectMany(other => other.Stations))
+            .Concat(glued.SelectMany(g => g.Modes[0].Stations)).ToHashSet();
         var limits = mode.Limits.Where(l => without.All(b => b.Limit != l)).ToArray();
         var input = new BenchInput
         {
             Horizon = Math.Min(span.End, problem.Horizon),
             Presence = HoursOrAlways(problem.Presence, span, without.Any(b => b.Kind == CauseKind.Presence)),
-            Stations = [.. problem.Stations.Select((station, s) => Reduced(station, s, spec, mode, span, without, isUnset))],
+            Stations = [.. problem.Stations.Select((station, s) => Reduced(station, used.Contains(s), span, without.Any(b => b.Kind == CauseKind.ClosedHours && b.Station == s), isUnset))],
             Limits = [.. problem.Limits.Select((limit, l) => limits.Contains(l) ? limit with { Open = limit.Open.Clip(span.Start, span.End) } : limit)],
             Stages =
             [
                 spec with
                 {
-                    Modes = [mode with { Limits = limits }],
+                    Modes = [mode with { Limits = limits }, .. unloadModes],
                     MinimumBlock = without.Any(b => b.Kind == CauseKind.MinimumBlock) ? 1 : spec.MinimumBlock,
                     GluedTo = -1,
                 },
+                .. glued,
             ],
         };
-        return new BenchProblem(input, StageGraph.Create(1, []));
+        return new BenchProblem(input, StageGraph.Create(input.Stages.Count, []));
     }
 
-    private static Station Reduced(
-        Station station, int index, BenchStage spec, StageMode mode, MinuteSpan span, IReadOnlyCollection<Blocker> without, bool isUnset)
+    private static Station Reduced(Station station, bool used, MinuteSpan span, bool always, bool unset) => station with
     {
-        var used = mode.Machine == index || mode.Stations.Contains(index)
-            || (spec.UnloadTakesHands && spec.Modes.Any(other => other.Stations.Contains(index)));
-        var isOpen = without.Any(b => b.Kind == CauseKind.ClosedHours && b.Station == index);
-        var hours = used ? HoursOrAlways(station.Hours, span, isOpen) : IntervalCalendar.Never;
-        return station with
-        {
-            Hours = hours,
-            SetUpMinutes = isUnset ? 0 : station.SetUpMinutes,
-            TidyMinutes = isUnset ? 0 : station.TidyMinutes,
-        };
-    }
+        Hours = used ? HoursOrAlways(station.Hours, span, always) : IntervalCalendar.Never,
+        SetUpMinutes = unset ? 0 : station.SetUpMinutes,
+        TidyMinutes = unset ? 0 : station.TidyMinutes,
+    };
 
     private static IntervalCalendar HoursOrAlways(IntervalCalendar hours, MinuteSpan span, bool always) =>
         always ? IntervalCalendar.FromSpans([span]) : hours.Clip(span.Start, span.End);
@@ -106,7 +106,7 @@ internal sealed class Relaxation(BenchSchedule schedule, CompiledProblem compile
         {
             foreach (var holding in occupancy.Within(station, span.Start, span.End))
             {
-                if (holding.Stage != stage && !without.Any(b => b.Stage == holding.Stage && b.Station == station))
+                if (holding.Stage != stage && holding.Stage != compiled.GluedNext[stage] && !without.Any(b => b.Stage == holding.Stage && b.Station == station))
                 {
                     state.Take(station, holding.Start, holding.End, holding.PlaceMark);
                 }
