@@ -1,0 +1,95 @@
+using NodaTime;
+
+namespace EpisodePlanner.Planning;
+
+/// <summary>
+/// What silences beyond a promise weigh in a plan: the sum of the squares of the days beyond, each taken as at most
+/// <see cref="MostDays"/>. The open end, up to the last day of the plan, counts too.
+/// </summary>
+/// <remarks>
+/// Over day numbers (<see cref="DayNumber(LocalDate)"/>) and without allocation, for the many schedules that a search compares. It
+/// says the same as <see cref="PromiseKeeping.Overruns"/> squared; days are ascending and may repeat.
+/// </remarks>
+public static class SilencePenalty
+{
+    /// <summary>Days beyond a promise after which more days weigh no more.</summary>
+    public const int MostDays = 30;
+
+    private static readonly LocalDate Epoch = new(1970, 1, 1);
+
+    /// <summary>The number of a day: days since 1 January 1970.</summary>
+    public static int DayNumber(LocalDate day) => Period.DaysBetween(Epoch, day);
+
+    /// <summary>The weight of days beyond a promise: their square, at most 900; 0 where they are not beyond.</summary>
+    public static int Weight(int beyond)
+    {
+        var days = Math.Clamp(beyond, 0, MostDays);
+        return days * days;
+    }
+
+    /// <summary>The weight of overruns.</summary>
+    public static long Of(IEnumerable<Overrun> overruns) => overruns.Sum(overrun => (long)Weight(overrun.Days));
+
+    /// <summary>The weight under a promise of a longest silence.</summary>
+    /// <param name="last">The day of the last upload made; silence counts from it.</param>
+    /// <param name="planned">Planned upload days, ascending; those before the last or beyond the end don't count.</param>
+    /// <param name="longest">The longest silence promised, days.</param>
+    /// <param name="through">The last day of the plan.</param>
+    public static long OfDays(int last, ReadOnlySpan<int> planned, int longest, int through)
+    {
+        var total = 0L;
+        var from = last;
+        foreach (var day in planned)
+        {
+            if (day > through)
+            {
+                break;
+            }
+
+            total += Weight(day - from - longest);
+            from = Math.Max(from, day);
+        }
+
+        return total + Weight(through - from - longest);
+    }
+
+    /// <summary>The weight under a promise of uploads a calendar month.</summary>
+    /// <param name="uploads">Upload days, made and planned, ascending, each day once; those beyond the end don't count.</param>
+    /// <param name="each">The uploads promised for each month, 1 or more.</param>
+    /// <param name="months">The first days of the months that count and of the one after: <see cref="Months"/>.</param>
+    /// <param name="through">The last day of the plan.</param>
+    public static long OfMonths(ReadOnlySpan<int> uploads, int each, ReadOnlySpan<int> months, int through)
+    {
+        var total = 0L;
+        var before = 0;
+        for (var i = 0; i + 1 < months.Length; i++)
+        {
+            for (; before < uploads.Length && uploads[before] < months[i]; before++)
+            {
+            }
+
+            var nth = before + each - 1;
+            var kept = nth < uploads.Length ? Math.Min(uploads[nth], through) : through;
+            total += Weight(kept - (months[i + 1] - 1));
+        }
+
+        return total;
+    }
+
+    /// <summary>
+    /// The first days of the months that count under a promise by the month, from the first full one to the last that
+    /// ends before the end of the plan, and of the month after that.
+    /// </summary>
+    /// <param name="firstUpload">The day of the series' first upload.</param>
+    /// <param name="through">The last day of the plan.</param>
+    public static int[] Months(LocalDate firstUpload, LocalDate through)
+    {
+        var starts = new List<int>();
+        for (var month = PromiseKeeping.FirstFullMonth(firstUpload); month <= through; month = month.PlusMonths(1))
+        {
+            starts.Add(DayNumber(month));
+        }
+
+        return [.. starts];
+    }
+}
