@@ -1,0 +1,81 @@
+namespace EpisodePlanner.Planning;
+
+/// <summary>One look over a workshop: what is in it, what it was before a change, and the reasons found so far.</summary>
+internal sealed class Inspection(Workshop workshop, Workshop? before, ReasonList reasons)
+{
+    private const int FewEnoughToList = 5;
+
+    private readonly Register? registerBefore = before is null ? null : new Register(before);
+
+    /// <summary>The workshop looked at.</summary>
+    public Workshop Workshop { get; } = workshop;
+
+    /// <summary>What can be referred to in it.</summary>
+    public Register Register { get; } = new(workshop);
+
+    /// <summary>Finds what was meant.</summary>
+    public Nearest Nearest { get; } = new();
+
+    /// <summary>Notes what is wrong at a spot and what would be right.</summary>
+    public void Refuse(Spot where, string says) => reasons.Add(where, says);
+
+    /// <summary>Notes it where the rule is broken.</summary>
+    public void RefuseIf(bool broken, Spot where, string says)
+    {
+        if (broken)
+        {
+            Refuse(where, says);
+        }
+    }
+
+    /// <summary>Refuses a reference that leads nowhere; true where it leads to something.</summary>
+    public bool Leads(Spot where, Referent kind, Id? to)
+    {
+        if (to is not { } id)
+        {
+            return false;
+        }
+
+        if (Register.Knows(kind, id))
+        {
+            return true;
+        }
+
+        var word = kind.ToString().ToLowerInvariant();
+        Refuse(where, registerBefore?.Knows(kind, id) == true
+            ? StillNamed(where, word, id)
+            : Unknown(word, id, [.. Register.All(kind)]));
+        return false;
+    }
+
+    /// <summary>Refuses a stage that its task doesn't have.</summary>
+    public void LeadsToStage(Spot where, Id task, Id stage)
+    {
+        if (Register.KnowsStage(task, stage))
+        {
+            return;
+        }
+
+        var stages = Workshop.Tasks.Find(task)!.Stages.Select(s => s.Id).ToArray();
+        Refuse(where, registerBefore?.KnowsStage(task, stage) == true
+            ? StillNamed(where, "stage", stage)
+            : Unknown($"stage of task '{task}'", stage, stages));
+    }
+
+    /// <summary>Says that nothing has this name, and what does.</summary>
+    public string Unknown(string word, Id id, IReadOnlyList<Id> known)
+    {
+        var nearest = Nearest.To(id.ToString(), known.Select(k => k.ToString()));
+        var instead = (nearest, known.Count) switch
+        {
+            ({ } name, _) => $"the nearest is '{name}'",
+            (_, 0) => "there is none at all",
+            (_, <= FewEnoughToList) => $"there is {string.Join(", ", known.Select(k => $"'{k}'"))}",
+            _ => "name one that exists",
+        };
+        return $"There is no {word} '{id}'; {instead}.";
+    }
+
+    private static string StillNamed(Spot where, string word, Id id) =>
+        $"The {word} '{id}' can't go while {where.Owner} names it; change or remove that first.";
+}

@@ -1,0 +1,23 @@
+namespace EpisodePlanner.Planning;
+
+/// <summary>A stretch of work named by the log or an accepted start: of a task, or of an episode's tail.</summary>
+internal readonly record struct WorkName(Id? Task, Id? Stage, Id? Episode, TailKind? Part);
+
+/// <summary>Names of work: exactly one of task and episode, each with its own kind of part.</summary>
+internal static class WorkNameRules
+{
+    public static void Check(Inspection inspection, WorkName work, Spot at)
+    {
+        inspection.RefuseIf(
+            work.Task is null == work.Episode is null, at, "Work is done on one of two: name either a task or an episode.");
+        inspection.RefuseIf(
+            work.Stage is not null && work.Task is null, at.Member("stage"), "A stage needs its task; name the task too.");
+        inspection.RefuseIf(
+            work.Part is not null && work.Episode is null, at.Member("part"), "A part needs its episode; name the episode too.");
+        inspection.Leads(at.Member("episode"), Referent.Episode, work.Episode);
+        if (inspection.Leads(at.Member("task"), Referent.Task, work.Task) && work.Stage is { } stage)
+        {
+            inspection.LeadsToStage(at.Member("stage"), work.Task!.Value, stage);
+        }
+    }
+}
