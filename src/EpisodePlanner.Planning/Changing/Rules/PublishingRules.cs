@@ -35,7 +35,7 @@ internal static class PublishingRules
 
     private static void CheckRecurrence(Inspection inspection, SlotRule slot, Spot at)
     {
-        if (Recurrence.Read(slot.Rule, out var problem) is not { } recurrence)
+        if (SlotRecurrence.Read(slot.Rule, out var problem) is not { } recurrence)
         {
             inspection.Refuse(
                 at, $"'{slot.Rule}' is not a recurrence rule: {problem}. Write one like FREQ=WEEKLY;BYDAY=FR (RFC 5545).");

@@ -8,23 +8,23 @@ using NodaTime.Text;
 namespace EpisodePlanner.Planning;
 
 /// <summary>A recurrence of days (RFC 5545, 3.3.10), read strictly: what a reader could pass over is refused.</summary>
-internal sealed class Recurrence
+internal sealed class SlotRecurrence
 {
     private static readonly LocalDatePattern Dates = LocalDatePattern.CreateWithInvariantCulture("uuuuMMdd");
     private static readonly string[] TimeParts = ["BYHOUR", "BYMINUTE", "BYSECOND"];
 
     private readonly RecurrencePattern pattern;
 
-    private Recurrence(RecurrencePattern pattern) => this.pattern = pattern;
+    private SlotRecurrence(RecurrencePattern pattern) => this.pattern = pattern;
 
     /// <summary>Reads a rule; where it can't be read, the problem says why and what would be right.</summary>
-    public static Recurrence? Read(string rule, out string problem)
+    public static SlotRecurrence? Read(string rule, out string problem)
     {
         var parts = rule.Split(';');
         problem = Problem(parts) ?? "";
         if (problem.Length == 0 && TryParse(rule) is { } pattern)
         {
-            return new Recurrence(pattern);
+            return new SlotRecurrence(pattern);
         }
 
         if (problem.Length == 0)
