@@ -1,0 +1,37 @@
+using EpisodePlanner.Scheduling;
+
+namespace EpisodePlanner.Planning;
+
+/// <summary>One stage of the bench problem with what it stands for.</summary>
+/// <param name="Key">Which stretch of work.</param>
+/// <param name="Stage">The stage.</param>
+/// <param name="Series">Its series; empty for work on the workshop.</param>
+/// <param name="Work">The kind of work.</param>
+internal sealed record DraftStage(StageKey Key, BenchStage Stage, Id Series, WorkKind Work);
+
+/// <summary>The stages and links of a bench problem while they are collected.</summary>
+internal sealed class BenchDraft
+{
+    private readonly List<DraftStage> stages = [];
+    private readonly List<BenchLink> links = [];
+    private readonly Dictionary<StageKey, int> indices = [];
+
+    public IReadOnlyList<DraftStage> Stages => stages;
+
+    public IReadOnlyList<BenchLink> Links => links;
+
+    public int Add(DraftStage stage)
+    {
+        indices.Add(stage.Key, stages.Count);
+        stages.Add(stage);
+        return stages.Count - 1;
+    }
+
+    public void Add(BenchLink link) => links.Add(link);
+
+    /// <summary>The index of a stretch of work that is left to do, or null.</summary>
+    public int? Find(StageKey key) => indices.TryGetValue(key, out var index) ? index : null;
+
+    public void Replace(int index, Func<BenchStage, BenchStage> change) =>
+        stages[index] = stages[index] with { Stage = change(stages[index].Stage) };
+}

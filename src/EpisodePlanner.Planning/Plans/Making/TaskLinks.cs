@@ -1,0 +1,90 @@
+using EpisodePlanner.Scheduling;
+using NodaTime;
+
+namespace EpisodePlanner.Planning;
+
+/// <summary>
+/// Turns the links of tasks into links of stages. Start links leave from the first stage's start and hold the first
+/// stage; finish links leave from the last stage's finish and hold the last. What a finished end still asks for
+/// becomes a date.
+/// </summary>
+internal sealed class TaskLinks(
+    Workshop workshop, TimeAxis axis, WorkProgress progress, StationTable table, BenchDraft draft)
+{
+    public void AddTo(WorkTask task)
+    {
+        foreach (var link in task.Links.OrderBy(l => l.Task).ThenBy(l => l.Kind).ThenBy(l => l.LagMinutes))
+        {
+            Add(task, link);
+        }
+    }
+
+    /// <summary>A link from the end of a whole task to a stage: everything the task still has must be done.</summary>
+    public void AddFinish(WorkTask from, int to)
+    {
+        if (Last(from) is { } last)
+        {
+            draft.Add(new BenchLink(last, to, LinkKind.After));
+        }
+    }
+
+    private void Add(WorkTask task, TaskLink link)
+    {
+        if (workshop.Tasks.Find(link.Task) is not { } from || Held(task, link.Kind) is not { } to)
+        {
+            return;
+        }
+
+        var leaving = LeavesFinish(link.Kind) ? Last(from) : First(from);
+        if (leaving is { } stage && !(StartHasPassed(from) && !LeavesFinish(link.Kind)))
+        {
+            draft.Add(new BenchLink(stage, to, link.Kind)
+            {
+                Lag = link.LagMinutes,
+                LagHours = link.LagClock == LagClock.Working ? LagHours(link) : null,
+                AtMost = link.AtMostMinutes,
+            });
+        }
+        else if (PassedAt(from, link.Kind) is { } moment)
+        {
+            HoldByDate(to, link, axis.MinuteOf(moment));
+        }
+    }
+
+    /// <summary>The stage of the waiting task that the link holds; null where that end has passed.</summary>
+    private int? Held(WorkTask task, LinkKind kind)
+    {
+        var holdsStart = kind is LinkKind.After or LinkKind.TogetherStart;
+        return holdsStart && StartHasPassed(task) ? null : holdsStart ? First(task) : Last(task);
+    }
+
+    private void HoldByDate(int to, TaskLink link, int passed)
+    {
+        var bound = passed + link.LagMinutes;
+        if (bound > 0 && link.Kind is LinkKind.After or LinkKind.TogetherStart)
+        {
+            draft.Replace(to, stage => stage with { NotBefore = Math.Max(stage.NotBefore, bound) });
+        }
+    }
+
+    private IntervalCalendar LagHours(TaskLink link) =>
+        link.LagStation is { } station ? table.Stations[table.IndexOf(station)].Hours : table.Presence;
+
+    private static bool LeavesFinish(LinkKind kind) => kind is LinkKind.After or LinkKind.TogetherFinish;
+
+    private bool StartHasPassed(WorkTask task) =>
+        task.Stages.Count > 0 && progress.Of(StageKey.OfTask(task.Id, task.Stages[0].Id)).IsStarted;
+
+    private Instant? PassedAt(WorkTask task, LinkKind kind)
+    {
+        var states = task.Stages.Select(stage => progress.Of(StageKey.OfTask(task.Id, stage.Id)));
+        return LeavesFinish(kind) ? states.Max(s => s.DoneAt) : states.Min(s => s.StartedAt);
+    }
+
+    private int? First(WorkTask task) => Left(task).Select(i => (int?)i).FirstOrDefault();
+
+    private int? Last(WorkTask task) => Left(task).Select(i => (int?)i).LastOrDefault();
+
+    private IEnumerable<int> Left(WorkTask task) =>
+        task.Stages.Select(stage => draft.Find(StageKey.OfTask(task.Id, stage.Id))).Where(i => i is not null).Select(i => i!.Value);
+}
