@@ -1,4 +1,6 @@
 using System.Collections;
+using System.ComponentModel.DataAnnotations;
+using System.Globalization;
 using NodaTime;
 
 namespace EpisodePlanner.Planning;
@@ -48,12 +50,20 @@ internal sealed class Limits
     {
         foreach (var limit in member.Limits.AsSpan())
         {
-            if (!limit.IsValid(value))
+            if (!Keeps(value, limit))
             {
                 reasons.Add(at.Member(member.Name), LimitWords.Say(member.Name, value, limit));
             }
         }
     }
+
+    // A range declared with whole numbers would round a decimal before it compares.
+    private static bool Keeps(object value, ValidationAttribute limit) => (value, limit) switch
+    {
+        (decimal number, RangeAttribute range) => number >= Convert.ToDecimal(range.Minimum, CultureInfo.InvariantCulture)
+            && number <= Convert.ToDecimal(range.Maximum, CultureInfo.InvariantCulture),
+        _ => limit.IsValid(value),
+    };
 
     private void CheckValue(object? value, string name, Spot at)
     {
@@ -97,12 +107,15 @@ internal sealed class Limits
             LocalDateTime moment => moment.Date,
             _ => ((Instant)value).InUtc().Date,
         };
-        isWhole &= date.Calendar == CalendarSystem.Iso;
-        var iso = date.WithCalendar(CalendarSystem.Iso);
-        if (iso < Earliest || iso > Latest)
+        if (date.Calendar != CalendarSystem.Iso)
+        {
+            isWhole = false;
+            reasons.Add(at, $"This date is of the {date.Calendar} calendar; dates are of the ISO calendar.");
+        }
+        else if (date < Earliest || date > Latest)
         {
             var range = $"from {LimitWords.Day(Earliest)} to {LimitWords.Day(Latest)}";
-            reasons.Add(at, $"{LimitWords.Day(iso)} is out of range; dates go {range}.");
+            reasons.Add(at, $"{LimitWords.Day(date)} is out of range; dates go {range}.");
         }
     }
 
