@@ -10,24 +10,81 @@ internal static class Sample
         Format = Workshop.CurrentFormat,
         Name = "The long bench",
         Zone = "Europe/Dublin",
-        Settings = new Settings { Maker = "Anna", Desk = Id("desk"), Tail = [new TailPart { Kind = TailKind.EditPass, Hours = 8 }] },
+        Settings = new Settings
+        {
+            Maker = "Anna",
+            Desk = Id("desk"),
+            Tail = [new TailPart { Kind = TailKind.EditPass, Hours = 8 }],
+        },
         People = [new Person { Id = Id("anna"), Name = "Anna", Hours = SampleStations.Evenings }],
         Machines = SampleStations.Machines,
         Places = SampleStations.Places,
         Series = SampleStory.Series,
         Tasks = SampleTasks.All,
         Episodes = SampleStory.Episodes,
-        SlotRules = [new SlotRule { Id = Id("fridays"), From = Day(1, 2), At = new LocalTime(18, 0), Rule = "FREQ=WEEKLY;BYDAY=FR", Series = [Id("buggy")] }],
+        SlotRules = [new SlotRule
+        {
+            Id = Id("fridays"),
+            From = Day(1, 2),
+            At = new LocalTime(18, 0),
+            Rule = "FREQ=WEEKLY;BYDAY=FR",
+            Series = [Id("buggy")],
+        }],
         Uploads = [new Upload { Id = Id("up-1"), Series = Id("buggy"), Date = Day(1, 9), Episode = Id("ep-1") }],
         Log =
         [
-            new LogEntry { Id = Id("log-1"), At = Moment(5, 18), Task = Id("cut-tube"), Stage = Id("1"), Outcome = LogOutcome.Begun },
-            new LogEntry { Id = Id("log-2"), At = Moment(5, 20), Task = Id("cut-tube"), Stage = Id("1"), Minutes = 120, Outcome = LogOutcome.Done, Station = Id("anna") },
-            new LogEntry { Id = Id("log-3"), At = Moment(6, 18), Episode = Id("ep-2"), Part = TailKind.EditPass, Outcome = LogOutcome.Begun },
+            new LogEntry
+            {
+                Id = Id("log-1"),
+                At = Moment(5, 18),
+                Task = Id("cut-tube"),
+                Stage = Id("1"),
+                Outcome = LogOutcome.Begun,
+            },
+            new LogEntry
+            {
+                Id = Id("log-2"),
+                At = Moment(5, 20),
+                Task = Id("cut-tube"),
+                Stage = Id("1"),
+                Minutes = 120,
+                Outcome = LogOutcome.Done,
+                Station = Id("anna"),
+            },
+            new LogEntry
+            {
+                Id = Id("log-3"),
+                At = Moment(6, 18),
+                Episode = Id("ep-2"),
+                Part = TailKind.EditPass,
+                Outcome = LogOutcome.Begun,
+            },
         ],
-        ToldDates = [new ToldDate { Id = Id("told-1"), Episode = Id("ep-2"), Date = Day(2, 6), ToldOn = Day(1, 9), To = "supporters", Odds = 0.8m }],
-        TimedLines = [new TimedLine { Id = Id("line-1"), Text = "Ten percent off", From = Day(1, 1), Until = Day(3, 1), DueBy = Day(2, 20), Episode = Id("ep-2") }],
-        Bookings = [new Booking { Id = Id("book-1"), Place = Id("yard"), From = Day(3, 7).At(new LocalTime(9, 0)), To = Day(3, 7).At(new LocalTime(17, 0)) }],
+        ToldDates = [new ToldDate
+        {
+            Id = Id("told-1"),
+            Episode = Id("ep-2"),
+            Date = Day(2, 6),
+            ToldOn = Day(1, 9),
+            To = "supporters",
+            Odds = 0.8m,
+        }],
+        TimedLines = [new TimedLine
+        {
+            Id = Id("line-1"),
+            Text = "Ten percent off",
+            From = Day(1, 1),
+            Until = Day(3, 1),
+            DueBy = Day(2, 20),
+            Episode = Id("ep-2"),
+        }],
+        Bookings = [new Booking
+        {
+            Id = Id("book-1"),
+            Place = Id("yard"),
+            From = Day(3, 7).At(new LocalTime(9, 0)),
+            To = Day(3, 7).At(new LocalTime(17, 0)),
+        }],
         Accepted = new AcceptedPlan
         {
             At = Moment(6, 21),

@@ -15,7 +15,12 @@ internal static class SampleStory
             ScreenMinutes = new ScreenBounds { Least = 10, Most = 25 },
             Milestones =
             [
-                new Milestone { Id = Id("frame"), Name = "Frame stands", ScreenMinutes = new ThreePoint { Low = 6, Likely = 8, High = 12 } },
+                new Milestone
+                {
+                    Id = Id("frame"),
+                    Name = "Frame stands",
+                    ScreenMinutes = new ThreePoint { Low = 6, Likely = 8, High = 12 },
+                },
                 new Milestone { Id = Id("rolling"), Name = "It rolls" },
                 new Milestone { Id = Id("rides"), Name = "It rides" },
             ],
@@ -33,6 +38,12 @@ internal static class SampleStory
     public static Keyed<Episode> Episodes { get; } =
     [
         new Episode { Id = Id("ep-1"), Title = "The frame", Series = Id("buggy"), Milestones = [Id("frame")] },
-        new Episode { Id = Id("ep-2"), Title = "Rolling", Series = Id("buggy"), Milestones = [Id("rolling"), Id("rides")] },
+        new Episode
+        {
+            Id = Id("ep-2"),
+            Title = "Rolling",
+            Series = Id("buggy"),
+            Milestones = [Id("rolling"), Id("rides")],
+        },
     ];
 }

@@ -31,7 +31,7 @@ public abstract record Change
     {
     }
 
-    /// <summary>Makes the change without looking at the rules; null, with reasons, where it makes no sense at all.</summary>
+    /// <summary>Makes the change without looking at the rules; null, with reasons, where it makes no sense.</summary>
     internal abstract Step? Take(Workshop workshop, ReasonList reasons);
 }
 

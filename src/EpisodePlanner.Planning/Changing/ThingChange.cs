@@ -29,7 +29,9 @@ public abstract record ThingChange<T>(Id Id, T? To) : Change
     {
         if (To is not null)
         {
-            return To.Id == Id ? null : $"The change is to '{Id}', but its {Shelf.Word} has the id '{To.Id}'; make them the same.";
+            return To.Id == Id
+                ? null
+                : $"The change is to '{Id}', but its {Shelf.Word} has the id '{To.Id}'; make them the same.";
         }
 
         return before is null ? $"There is no {Shelf.Word} '{Id}' to remove{Nearest(things)}." : null;

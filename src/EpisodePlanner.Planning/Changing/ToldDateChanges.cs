@@ -38,7 +38,8 @@ public sealed record ToldDateTakenBack : Change
         if (workshop.ToldDates.Find(Was.Id) != Was)
         {
             reasons.Add(
-                Shelves.ToldDates.At(Was.Id), "Only a told date that is still as it was added can be taken back; leave it.");
+                Shelves.ToldDates.At(Was.Id),
+                "Only a told date that is still as it was added can be taken back; leave it.");
             return null;
         }
 

@@ -6,6 +6,9 @@ namespace EpisodePlanner.Planning.Tests;
 
 public class ChangesTests
 {
+    private static readonly WorkTask Sweep = Sound.Tasks.Find(Id("sweep"))!;
+    private static readonly Series Buggy = Sound.Series.Find(Id("buggy"))!;
+
     [Fact]
     public void Apply_AddsAndInverseRemoves()
     {
@@ -20,7 +23,7 @@ public class ChangesTests
     [Fact]
     public void Apply_ReplacesAndInversePutsBack()
     {
-        var longer = SampleTasks.All.Find(Id("sweep"))! with { Note = "twice" };
+        var longer = Sweep with { Note = "twice" };
         var applied = Apply(Sound, new TaskChange(longer.Id, longer));
 
         Assert.Equal("twice", applied.Workshop.Tasks.Find(longer.Id)!.Note);
@@ -30,18 +33,21 @@ public class ChangesTests
     [Fact]
     public void Apply_NameZoneSettingsAccepted()
     {
-        Change[] changes = [new NameChange("Shed"), new ZoneChange("UTC"), new SettingsChange(new Settings()), new AcceptedPlanChange(null)];
-        var applied = Apply(Sound, new Batch([.. changes]));
+        var none = new Settings();
+        var applied = Apply(Sound, new Batch(
+            [new NameChange("Shed"), new ZoneChange("UTC"), new SettingsChange(none), new AcceptedPlanChange(null)]));
 
-        Assert.Equal(Sound with { Name = "Shed", Zone = "UTC", Settings = new Settings(), Accepted = null }, applied.Workshop);
+        Assert.Equal(Sound with { Name = "Shed", Zone = "UTC", Settings = none, Accepted = null }, applied.Workshop);
         Assert.Equal(Sound, Apply(applied.Workshop, applied.Inverse).Workshop);
     }
 
     [Fact]
     public void Apply_BreakingARule_IsRefusedWithEveryReason() => Refuses(
-        new TaskChange(Id("sweep"), SampleTasks.All.Find(Id("sweep"))! with { Milestone = Id("wheels"), FilmingMinutes = -1, Stages = [] }),
+        new TaskChange(Id("sweep"), Sweep with { Milestone = Id("wheels"), FilmingMinutes = -1, Stages = [] }),
         new Reason("$.tasks['sweep'].filmingMinutes", "'filmingMinutes' is -1; it must be from 0 to 6000."),
-        new Reason("$.tasks['sweep'].milestone", "There is no milestone 'wheels'; there is 'frame', 'rolling', 'rides', 'gears'."),
+        new Reason(
+            "$.tasks['sweep'].milestone",
+            "There is no milestone 'wheels'; there is 'frame', 'rolling', 'rides', 'gears'."),
         new Reason("$.tasks['sweep'].stages", "A task needs at least one stage; give its hours."));
 
     [Fact]
@@ -75,13 +81,13 @@ public class ChangesTests
 
     [Fact]
     public void Apply_RemovalOfAMilestoneWithItsSeries() => Refuses(
-        new SeriesChange(Id("buggy"), Sound.Series.Find(Id("buggy"))! with { Milestones = [.. Sound.Series.Find(Id("buggy"))!.Milestones.Take(2)] }),
+        new SeriesChange(Buggy.Id, Buggy with { Milestones = [.. Buggy.Milestones.Take(2)] }),
         new Reason("$.episodes['ep-2'].milestones[1]", StillNamed("milestone 'rides'", "episode 'ep-2'")));
 
     [Fact]
     public void Apply_BatchHoldsTheRulesAtItsEndOnly()
     {
-        var dust = Sound.Tasks.Find(Id("sweep"))! with { Id = Id("dust"), Links = [SampleTasks.After("mop")] };
+        var dust = Sweep with { Id = Id("dust"), Links = [SampleTasks.After("mop")] };
         var mop = dust with { Id = Id("mop"), Links = [] };
         var applied = Apply(Sound, new Batch([new TaskChange(dust.Id, dust), new Batch([new TaskChange(mop.Id, mop)])]));
 
@@ -96,7 +102,8 @@ public class ChangesTests
         new Reason("$.places['roof']", "There is no place 'roof' to remove."));
 
     [Fact]
-    public void Apply_EmptyBatch() => Assert.Equal(new Applied(Sound, new Batch([])), Changes.Apply(Sound, new Batch([])));
+    public void Apply_EmptyBatch() =>
+        Assert.Equal(new Applied(Sound, new Batch([])), Changes.Apply(Sound, new Batch([])));
 
     [Fact]
     public void Apply_BatchesDeepInEachOther()
@@ -113,20 +120,25 @@ public class ChangesTests
     [Fact]
     public void Change_EveryKindHasAName()
     {
-        var named = typeof(Change).GetCustomAttributes<JsonDerivedTypeAttribute>().ToDictionary(a => a.DerivedType, a => a.TypeDiscriminator);
-        var kinds = typeof(Change).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Change)) && !type.IsAbstract).ToHashSet();
+        var named = typeof(Change).GetCustomAttributes<JsonDerivedTypeAttribute>()
+            .ToDictionary(kind => kind.DerivedType, kind => kind.TypeDiscriminator);
+        var kinds = typeof(Change).Assembly.GetTypes()
+            .Where(type => type.IsSubclassOf(typeof(Change)) && !type.IsAbstract)
+            .ToHashSet();
 
         Assert.Equal(kinds, named.Keys.ToHashSet());
         Assert.Equal(named.Count, named.Values.Distinct().Count());
         Assert.All(kinds, kind => Assert.True(kind.IsSealed));
     }
 
-    private static Applied Apply(Workshop workshop, Change change) => Assert.IsType<Applied>(Changes.Apply(workshop, change));
+    private static Applied Apply(Workshop workshop, Change change) =>
+        Assert.IsType<Applied>(Changes.Apply(workshop, change));
 
     private static void Refuses(Change change, params Reason[] reasons) =>
         Assert.Equal(reasons, Assert.IsType<Refused>(Changes.Apply(Sound, change)).Reasons);
 
-    private static string StillNamed(string what, string who) => $"The {what} can't go while {who} names it; change or remove that first.";
+    private static string StillNamed(string what, string who) =>
+        $"The {what} can't go while {who} names it; change or remove that first.";
 
     private static TaskChange WithStageId(string task, string stage) =>
         new(Id(task), WithTask(task, t => t with { Stages = [t.Stages[0] with { Id = Id(stage) }] }).Tasks.Find(Id(task)));

@@ -30,7 +30,7 @@ public class LimitsTests
 
     [Fact]
     public void Check_ListTooLong() => Breaks.One(
-        WithTask("sweep", t => t with { Stages = [.. Enumerable.Range(1, 101).Select(i => SampleTasks.Attended(1) with { Id = Id($"{i}") })] }),
+        WithTask("sweep", t => t with { Stages = Enumerable.Range(1, 101).Select(NumberedStage).ToValueList() }),
         "$.tasks['sweep'].stages",
         "'stages' has 101 entries; it must have at most 100.");
 
@@ -80,10 +80,15 @@ public class LimitsTests
     public void Check_EntryMissing() => Breaks.One(
         WithTask("sweep", t => t with { Stages = [null!] }), "$.tasks['sweep'].stages[0]", "'entry' must be given.");
 
+    private static Stage NumberedStage(int number) => SampleTasks.Attended(1) with { Id = Id($"{number}") };
+
     [Fact]
     public void Model_DeclaresOnlyLimitsWithWords()
     {
-        HashSet<Type> known = [typeof(RangeAttribute), typeof(StringLengthAttribute), typeof(MinLengthAttribute), typeof(MaxLengthAttribute)];
+        HashSet<Type> known =
+        [
+            typeof(RangeAttribute), typeof(StringLengthAttribute), typeof(MinLengthAttribute), typeof(MaxLengthAttribute),
+        ];
         var declared = typeof(Workshop).Assembly.GetExportedTypes()
             .SelectMany(type => type.GetProperties())
             .SelectMany(property => property.GetCustomAttributes<ValidationAttribute>())

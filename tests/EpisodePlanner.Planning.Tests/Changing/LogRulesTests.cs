@@ -38,7 +38,9 @@ public class LogRulesTests
 
     [Fact]
     public void Check_BegunTwice() => Breaks.One(
-        WithLog(Begun("a", 8), Begun("b", 9)), "$.log['b']", $"This work was already begun by log entry 'a' {StillOpen}");
+        WithLog(Begun("a", 8), Begun("b", 9)),
+        "$.log['b']",
+        $"This work was already begun by log entry 'a' {StillOpen}");
 
     [Fact]
     public void Check_BegunTwice_WholeTaskAndStage() => Breaks.At(
@@ -46,7 +48,9 @@ public class LogRulesTests
 
     [Fact]
     public void Check_BegunTwice_TimeDecidesNotId() => Breaks.One(
-        WithLog(Begun("b", 8), Begun("a", 9)), "$.log['a']", $"This work was already begun by log entry 'b' {StillOpen}");
+        WithLog(Begun("b", 8), Begun("a", 9)),
+        "$.log['a']",
+        $"This work was already begun by log entry 'b' {StillOpen}");
 
     [Fact]
     public void Check_BegunAgainAfterItsEnd() => Assert.Empty(WorkshopRules.Check(

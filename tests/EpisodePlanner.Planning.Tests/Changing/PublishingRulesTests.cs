@@ -31,7 +31,8 @@ public class PublishingRulesTests
     [InlineData("FREQ=WEEKLY;INTERVAL=99999999999", "'INTERVAL=99999999999' is not understood")]
     [InlineData("FREQ=WEEKLY;COUNT=3;UNTIL=20261231", "its parts can't stand together; COUNT and UNTIL exclude each other")]
     public void Check_SlotRuleNotUnderstood(string rule, string problem) => Breaks.One(
-        WithRule(rule), Place, $"'{rule}' is not a recurrence rule: {problem}. Write one like FREQ=WEEKLY;BYDAY=FR (RFC 5545).");
+        WithRule(rule), Place,
+        $"'{rule}' is not a recurrence rule: {problem}. Write one like FREQ=WEEKLY;BYDAY=FR (RFC 5545).");
 
     [Theory]
     [InlineData("FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30")]
@@ -40,7 +41,8 @@ public class PublishingRulesTests
     [InlineData("FREQ=WEEKLY;UNTIL=20200101")]
     [InlineData("FREQ=YEARLY;INTERVAL=2000000000;BYMONTH=1;BYMONTHDAY=1")]
     public void Check_SlotRuleNeverComes(string rule) => Breaks.One(
-        WithRule(rule), Place, $"'{rule}' never comes from 2026-01-02 on; name days that exist and are not all left out.");
+        WithRule(rule), Place,
+        $"'{rule}' never comes from 2026-01-02 on; name days that exist and are not all left out.");
 
     [Fact]
     public void Check_SlotRuleAllLeftOut() => Breaks.At(

@@ -32,7 +32,8 @@ public class SeriesRulesTests
 
     [Fact]
     public void Check_MilestoneIdTakenInTheSameSeries() => Breaks.At(
-        WithSeries("clock", s => s with { Milestones = [s.Milestones[0], s.Milestones[0]] }), "$.series['clock'].milestones[1].id");
+        WithSeries("clock", s => s with { Milestones = [s.Milestones[0], s.Milestones[0]] }),
+        "$.series['clock'].milestones[1].id");
 
     [Fact]
     public void Check_ScreenMinutesOutOfOrder() => Breaks.At(

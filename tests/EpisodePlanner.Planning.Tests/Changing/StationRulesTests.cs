@@ -22,7 +22,9 @@ public class StationRulesTests
     [InlineData(MachineKind.Oven, "An oven never runs alone; remove mayRunAlone.")]
     [InlineData(MachineKind.Other, "A machine of another or unknown kind never runs alone; remove mayRunAlone.")]
     public void Check_MachineNeverAllowedAlone(MachineKind kind, string says) => Breaks.One(
-        WithMachine("router-1", m => m with { Kind = kind, MayRunAlone = true }), "$.machines['router-1'].mayRunAlone", says);
+        WithMachine("router-1", m => m with { Kind = kind, MayRunAlone = true }),
+        "$.machines['router-1'].mayRunAlone",
+        says);
 
     [Fact]
     public void Check_MachineInUnknownPlace() => Breaks.One(
@@ -50,7 +52,10 @@ public class StationRulesTests
 
     [Fact]
     public void Check_NoDayOfWeek() => Breaks.One(
-        WithHours(new OpenHours { Weekly = [new WeeklyHours { Days = [IsoDayOfWeek.None], From = default, To = default }] }),
+        WithHours(new OpenHours
+        {
+            Weekly = [new WeeklyHours { Days = [IsoDayOfWeek.None], From = default, To = default }],
+        }),
         "$.people['anna'].hours.weekly[0].days[0]",
         "This is no day of the week; name one from Monday to Sunday.");
 
@@ -74,18 +79,20 @@ public class StationRulesTests
 
     [Fact]
     public void Check_BusyTimeWithoutLength() => Breaks.One(
-        WithHours(new OpenHours { Busy = [new BusyTime { From = Day(4, 2).AtMidnight(), To = Day(4, 2).AtMidnight() }] }),
+        WithHours(new OpenHours
+        {
+            Busy = [new BusyTime { From = Day(4, 2).AtMidnight(), To = Day(4, 2).AtMidnight() }],
+        }),
         "$.people['anna'].hours.busy[0].to",
         "This busy time ends before it begins; put its end after its beginning.");
 
     [Fact]
-    public void Check_HoursOfMachinesAndPlaces() => Breaks.At(
-        WithMachine("router-1", m => m with { Hours = Dated(new DatedHours { Kind = DatedHoursKind.Extra, On = Day(4, 1) }) }) with
-        {
-            Places = WithPlace("bench", p => p with { Hours = Dated(new DatedHours { Kind = DatedHoursKind.Extra, On = Day(4, 1) }) }).Places,
-        },
-        "$.machines['router-1'].hours.dated[0]",
-        "$.places['bench'].hours.dated[0]");
+    public void Check_HoursOfMachinesAndPlaces()
+    {
+        var hours = Dated(new DatedHours { Kind = DatedHoursKind.Extra, On = Day(4, 1) });
+        Breaks.At(WithMachine("router-1", m => m with { Hours = hours }), "$.machines['router-1'].hours.dated[0]");
+        Breaks.At(WithPlace("bench", p => p with { Hours = hours }), "$.places['bench'].hours.dated[0]");
+    }
 
     private static Workshop WithHours(OpenHours hours) => WithPerson("anna", p => p with { Hours = hours });
 

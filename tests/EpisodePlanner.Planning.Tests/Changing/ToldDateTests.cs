@@ -20,9 +20,8 @@ public class ToldDateTests
 
         var refused = Assert.IsType<Refused>(Changes.Apply(Sound, change));
 
-        Assert.Equal(
-            [new Reason("$.toldDates['told-1']", "A told date is kept for ever, as it was said; leave it, and add the new date beside it.")],
-            refused.Reasons);
+        var says = "A told date is kept for ever, as it was said; leave it, and add the new date beside it.";
+        Assert.Equal([new Reason("$.toldDates['told-1']", says)], refused.Reasons);
     }
 
     [Fact]
@@ -57,13 +56,16 @@ public class ToldDateTests
         Assert.Equal(undo, JsonSerializer.Deserialize<Change>(text, options));
     }
 
-    private static Applied Apply(Workshop workshop, Change change) => Assert.IsType<Applied>(Changes.Apply(workshop, change));
+    private static Applied Apply(Workshop workshop, Change change) =>
+        Assert.IsType<Applied>(Changes.Apply(workshop, change));
 
     private sealed class IdConverter : JsonConverter<Id>
     {
-        public override Id Read(ref Utf8JsonReader reader, Type type, JsonSerializerOptions options) => new(reader.GetString()!);
+        public override Id Read(ref Utf8JsonReader reader, Type type, JsonSerializerOptions options) =>
+            new(reader.GetString()!);
 
-        public override void Write(Utf8JsonWriter writer, Id value, JsonSerializerOptions options) => writer.WriteStringValue(value.ToString());
+        public override void Write(Utf8JsonWriter writer, Id value, JsonSerializerOptions options) =>
+            writer.WriteStringValue(value.ToString());
     }
 
     private sealed class DayConverter : JsonConverter<LocalDate>

@@ -42,7 +42,7 @@ public class WorkshopRulesTests
     public void Check_AcceptedStartOfUnknownStage() => Breaks.One(
         WithAccepted(new AcceptedStart { Task = Id("paint"), Stage = Id("3"), Start = Moment(7, 18) }),
         "$.accepted.starts[0].stage",
-        "There is no stage of task 'paint' '3'; the nearest is '1'.");
+        "There is no stage '3' in task 'paint'; the nearest is '1'.");
 
     [Fact]
     public void Check_AcceptedStartOfNothing() => Breaks.One(
@@ -52,7 +52,13 @@ public class WorkshopRulesTests
 
     [Fact]
     public void Check_ReferenceWhereThereIsNone() => Breaks.One(
-        new Workshop { Format = 1, Name = "New", Zone = "UTC", Uploads = [new Upload { Id = Id("u"), Series = Id("s"), Date = Day(1, 1) }] },
+        new Workshop
+        {
+            Format = 1,
+            Name = "New",
+            Zone = "UTC",
+            Uploads = [new Upload { Id = Id("u"), Series = Id("s"), Date = Day(1, 1) }],
+        },
         "$.uploads['u'].series",
         "There is no series 's'; there is none at all.");
 

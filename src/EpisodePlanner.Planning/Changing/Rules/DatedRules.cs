@@ -10,7 +10,9 @@ internal static class DatedRules
             var at = Shelves.ToldDates.At(told.Id);
             inspection.Leads(at.Member("episode"), Referent.Episode, told.Episode);
             inspection.RefuseIf(
-                told.Date < told.ToldOn, at.Member("date"), "The date was over when it was told; put it on toldOn or later.");
+                told.Date < told.ToldOn,
+                at.Member("date"),
+                "The date was over when it was told; put it on toldOn or later.");
         }
     }
 
@@ -21,7 +23,9 @@ internal static class DatedRules
             var at = Shelves.TimedLines.At(line.Id);
             inspection.Leads(at.Member("episode"), Referent.Episode, line.Episode);
             inspection.RefuseIf(
-                line.Until < line.From, at.Member("until"), "The line ends before it begins; put 'until' on 'from' or later.");
+                line.Until < line.From,
+                at.Member("until"),
+                "The line ends before it begins; put 'until' on 'from' or later.");
             inspection.RefuseIf(
                 line.DueBy < line.From || line.DueBy > line.Until,
                 at.Member("dueBy"),
@@ -36,7 +40,9 @@ internal static class DatedRules
             var at = Shelves.Bookings.At(booking.Id);
             inspection.Leads(at.Member("place"), Referent.Place, booking.Place);
             inspection.RefuseIf(
-                booking.To <= booking.From, at.Member("to"), "The booking ends before it begins; put 'to' after 'from'.");
+                booking.To <= booking.From,
+                at.Member("to"),
+                "The booking ends before it begins; put 'to' after 'from'.");
         }
     }
 }

@@ -35,12 +35,14 @@ internal sealed class EpisodeRules
             if (series != episode.Series)
             {
                 inspection.Refuse(
-                    spot, $"The milestone '{milestone}' is of series '{series}'; an episode of '{episode.Series}' can't show it.");
+                    spot,
+                    $"The milestone '{milestone}' is of series '{series}'; an episode of '{episode.Series}' can't show it.");
             }
             else if (position < latest?.Position)
             {
                 inspection.Refuse(
-                    spot, $"The milestone '{milestone}' comes before '{latest?.Milestone}' in the story; put it before that here too.");
+                    spot,
+                    $"The milestone '{milestone}' comes before '{latest?.Milestone}' in the story; put it before that here too.");
             }
             else
             {
@@ -54,7 +56,8 @@ internal sealed class EpisodeRules
         if (!shownBy.TryAdd(milestone, episode.Id))
         {
             inspection.Refuse(
-                at, $"The milestone '{milestone}' is already shown by episode '{shownBy[milestone]}'; leave it in one of them.");
+                at,
+                $"The milestone '{milestone}' is already shown by episode '{shownBy[milestone]}'; leave it in one of them.");
         }
     }
 }

@@ -12,18 +12,32 @@ internal static class EstimateRules
     }
 
     public static void Check(Inspection inspection, Stage stage, Spot at) =>
-        CheckOrder(inspection, at, ("lowHours", stage.LowHours), ("hours", stage.Hours), ("highHours", stage.HighHours));
+        CheckOrder(
+            inspection,
+            at,
+            ("lowHours", stage.LowHours),
+            ("hours", stage.Hours),
+            ("highHours", stage.HighHours));
 
     public static void Check(Inspection inspection, ValueList<TailPart> tail, Spot at)
     {
         foreach (var (part, spot) in tail.At(at))
         {
-            CheckOrder(inspection, spot, ("lowHours", part.LowHours), ("hours", part.Hours), ("highHours", part.HighHours));
+            CheckOrder(
+                inspection,
+                spot,
+                ("lowHours", part.LowHours),
+                ("hours", part.Hours),
+                ("highHours", part.HighHours));
         }
     }
 
     private static void CheckOrder(
-        Inspection inspection, Spot at, (string Name, decimal? Value) low, (string Name, decimal Value) likely, (string Name, decimal? Value) high)
+        Inspection inspection,
+        Spot at,
+        (string Name, decimal? Value) low,
+        (string Name, decimal Value) likely,
+        (string Name, decimal? Value) high)
     {
         if (low.Value > likely.Value)
         {
@@ -32,13 +46,15 @@ internal static class EstimateRules
 
         if (high.Value < likely.Value)
         {
-            inspection.Refuse(at.Member(high.Name), Say(high.Name, high.Value.Value, "less", likely.Name, likely.Value));
+            inspection.Refuse(
+                at.Member(high.Name),
+                Say(high.Name, high.Value.Value, "less", likely.Name, likely.Value));
         }
     }
 
     private static string Say(string name, decimal value, string relation, string likely, decimal likelyValue)
     {
-        var (is_, than) = (LimitWords.Number(value), LimitWords.Number(likelyValue));
-        return $"'{name}' is {is_}, {relation} than '{likely}', {than}; the order is low, likely, high.";
+        var (number, other) = (LimitWords.Number(value), LimitWords.Number(likelyValue));
+        return $"'{name}' is {number}, {relation} than '{likely}', {other}; the order is low, likely, high.";
     }
 }

@@ -21,7 +21,9 @@ internal static class HoursRules
         foreach (var (busy, spot) in hours.Busy.At(at.Member("busy")))
         {
             inspection.RefuseIf(
-                busy.To <= busy.From, spot.Member("to"), "This busy time ends before it begins; put its end after its beginning.");
+                busy.To <= busy.From,
+                spot.Member("to"),
+                "This busy time ends before it begins; put its end after its beginning.");
         }
     }
 
@@ -32,7 +34,8 @@ internal static class HoursRules
             foreach (var (day, where) in hours.Days.At(spot.Member("days")))
             {
                 inspection.RefuseIf(
-                    day is < IsoDayOfWeek.Monday or > IsoDayOfWeek.Sunday, where, "This is no day of the week; name one from Monday to Sunday.");
+                    day is < IsoDayOfWeek.Monday or > IsoDayOfWeek.Sunday, where,
+                    "This is no day of the week; name one from Monday to Sunday.");
             }
         }
     }
@@ -40,7 +43,9 @@ internal static class HoursRules
     private static void CheckDated(Inspection inspection, DatedHours dated, Spot at)
     {
         inspection.RefuseIf(
-            dated.Through < dated.On, at.Member("through"), "The last day comes before the first; put it on the first or later.");
+            dated.Through < dated.On,
+            at.Member("through"),
+            "The last day comes before the first; put it on the first or later.");
         var times = (dated.From is null ? 0 : 1) + (dated.To is null ? 0 : 1);
         if (dated.Kind is DatedHoursKind.Extra)
         {
@@ -49,7 +54,8 @@ internal static class HoursRules
         else
         {
             inspection.RefuseIf(
-                times == 1, at, "Closed hours have both times or none; give 'from' and 'to', or neither for the whole day.");
+                times == 1, at,
+                "Closed hours have both times or none; give 'from' and 'to', or neither for the whole day.");
         }
     }
 }

@@ -1,10 +1,11 @@
 namespace EpisodePlanner.Planning;
 
-/// <summary>One look over a workshop: what is in it, what it was before a change, and the reasons found so far.</summary>
+/// <summary>One look over a workshop: what is in it, what was in it before a change, the reasons found.</summary>
 internal sealed class Inspection(Workshop workshop, Workshop? before, ReasonList reasons)
 {
     private const int FewEnoughToList = 5;
 
+    private readonly Dictionary<Referent, Id[]> known = [];
     private readonly Register? registerBefore = before is null ? null : new Register(before);
 
     /// <summary>The workshop looked at.</summary>
@@ -44,7 +45,7 @@ internal sealed class Inspection(Workshop workshop, Workshop? before, ReasonList
         var word = kind.ToString().ToLowerInvariant();
         Refuse(where, registerBefore?.Knows(kind, id) == true
             ? StillNamed(where, word, id)
-            : Unknown(word, id, [.. Register.All(kind)]));
+            : Unknown(word, id, Known(kind)));
         return false;
     }
 
@@ -59,21 +60,30 @@ internal sealed class Inspection(Workshop workshop, Workshop? before, ReasonList
         var stages = Workshop.Tasks.Find(task)!.Stages.Select(s => s.Id).ToArray();
         Refuse(where, registerBefore?.KnowsStage(task, stage) == true
             ? StillNamed(where, "stage", stage)
-            : Unknown($"stage of task '{task}'", stage, stages));
+            : Unknown("stage", stage, stages, $" in task '{task}'"));
     }
 
-    /// <summary>Says that nothing has this name, and what does.</summary>
-    public string Unknown(string word, Id id, IReadOnlyList<Id> known)
+    private Id[] Known(Referent kind)
     {
-        var nearest = Nearest.To(id.ToString(), known.Select(k => k.ToString()));
-        var instead = (nearest, known.Count) switch
+        if (!known.TryGetValue(kind, out var ids))
+        {
+            known.Add(kind, ids = [.. Register.All(kind)]);
+        }
+
+        return ids;
+    }
+
+    private string Unknown(string word, Id id, Id[] others, string within = "")
+    {
+        var nearest = Nearest.To(id.ToString(), others.Select(k => k.ToString()));
+        var instead = (nearest, others.Length) switch
         {
             ({ } name, _) => $"the nearest is '{name}'",
             (_, 0) => "there is none at all",
-            (_, <= FewEnoughToList) => $"there is {string.Join(", ", known.Select(k => $"'{k}'"))}",
+            (_, <= FewEnoughToList) => $"there is {string.Join(", ", others.Select(k => $"'{k}'"))}",
             _ => "name one that exists",
         };
-        return $"There is no {word} '{id}'; {instead}.";
+        return $"There is no {word} '{id}'{within}; {instead}.";
     }
 
     private static string StillNamed(Spot where, string word, Id id) =>

@@ -21,7 +21,7 @@ internal sealed class Limits
     /// <summary>The last day a workshop can speak of.</summary>
     public static LocalDate Latest { get; } = new(2100, 12, 31);
 
-    /// <summary>Notes every limit that is broken; false where something is missing, so that no other rule can look.</summary>
+    /// <summary>Notes every broken limit; false where something is missing, so that no other rule can look.</summary>
     public static bool Check(Workshop workshop, ReasonList reasons)
     {
         var limits = new Limits(reasons);
@@ -60,10 +60,11 @@ internal sealed class Limits
     // A range declared with whole numbers would round a decimal before it compares.
     private static bool Keeps(object value, ValidationAttribute limit) => (value, limit) switch
     {
-        (decimal number, RangeAttribute range) => number >= Convert.ToDecimal(range.Minimum, CultureInfo.InvariantCulture)
-            && number <= Convert.ToDecimal(range.Maximum, CultureInfo.InvariantCulture),
+        (decimal number, RangeAttribute range) => number >= Decimal(range.Minimum) && number <= Decimal(range.Maximum),
         _ => limit.IsValid(value),
     };
+
+    private static decimal Decimal(object bound) => Convert.ToDecimal(bound, CultureInfo.InvariantCulture);
 
     private void CheckValue(object? value, string name, Spot at)
     {

@@ -16,18 +16,14 @@ internal sealed class Nearest
         string? nearest = null;
         foreach (var name in known)
         {
-            if (Math.Abs(name.Length - wanted.Length) > limit)
-            {
-                continue;
-            }
-
-            effortLeft -= name.Length * wanted.Length;
-            if (effortLeft < 0)
+            var isClose = Math.Abs(name.Length - wanted.Length) <= limit;
+            effortLeft = Math.Max(0, effortLeft - (isClose ? name.Length * wanted.Length : 1));
+            if (effortLeft == 0)
             {
                 return nearest;
             }
 
-            if (Distance(wanted, name) is var distance && distance <= limit)
+            if (isClose && Distance(wanted, name) is var distance && distance <= limit)
             {
                 nearest = name;
                 limit = distance - 1;

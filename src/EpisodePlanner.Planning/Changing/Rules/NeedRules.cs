@@ -44,7 +44,8 @@ internal static class NeedRules
         var combinations = 1;
         foreach (var choice in needs)
         {
-            combinations = Math.Min(combinations, MostCombinations + 1) * Math.Clamp(choice.Count, 1, MostCombinations + 1);
+            var product = combinations * Math.Clamp(choice.Count, 1, MostCombinations + 1);
+            combinations = Math.Min(product, MostCombinations + 1);
         }
 
         return combinations;

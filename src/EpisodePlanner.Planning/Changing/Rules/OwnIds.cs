@@ -9,7 +9,9 @@ internal static class OwnIds
         foreach (var (i, id) in ids.Index())
         {
             inspection.RefuseIf(
-                !seen.Add(id), at.Item(i).Member("id"), $"The id '{id}' is taken by a {word} above; give this {word} another.");
+                !seen.Add(id),
+                at.Item(i).Member("id"),
+                $"The id '{id}' is taken by a {word} above; give this {word} another.");
         }
     }
 }

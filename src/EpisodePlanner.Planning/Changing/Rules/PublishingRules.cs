@@ -22,9 +22,9 @@ internal static class PublishingRules
         {
             var at = Shelves.Uploads.At(upload.Id);
             inspection.Leads(at.Member("series"), Referent.Series, upload.Series);
-            if (inspection.Leads(at.Member("episode"), Referent.Episode, upload.Episode)
-                && inspection.Workshop.Episodes.Find(upload.Episode!.Value)!.Series is var told)
+            if (inspection.Leads(at.Member("episode"), Referent.Episode, upload.Episode))
             {
+                var told = inspection.Workshop.Episodes.Find(upload.Episode!.Value)!.Series;
                 inspection.RefuseIf(
                     told != upload.Series,
                     at.Member("series"),
@@ -38,7 +38,8 @@ internal static class PublishingRules
         if (SlotRecurrence.Read(slot.Rule, out var problem) is not { } recurrence)
         {
             inspection.Refuse(
-                at, $"'{slot.Rule}' is not a recurrence rule: {problem}. Write one like FREQ=WEEKLY;BYDAY=FR (RFC 5545).");
+                at,
+                $"'{slot.Rule}' is not a recurrence rule: {problem}. Write one like FREQ=WEEKLY;BYDAY=FR (RFC 5545).");
             return;
         }
 

@@ -38,7 +38,7 @@ internal sealed class SlotRecurrence
         return null;
     }
 
-    /// <summary>Whether it ever comes on a day that is not left out, from its first day to the last day given.</summary>
+    /// <summary>Whether it ever comes on a day that is not left out, from its first day to the last.</summary>
     public bool EverOccurs(LocalDate from, ValueList<LocalDate> except, LocalDate last)
     {
         var start = new CalDateTime(from.Year, from.Month, from.Day);
@@ -112,7 +112,9 @@ internal sealed class SlotRecurrence
     }
 
     private static bool IsDate(string until) =>
-        until.Length is 8 or 15 or 16 && Dates.Parse(until[..8]).Success && until[8..].All(c => c is 'T' or 'Z' or (>= '0' and <= '9'));
+        until.Length is 8 or 15 or 16
+        && Dates.Parse(until[..8]).Success
+        && until[8..].All(c => c is 'T' or 'Z' or (>= '0' and <= '9'));
 
     private static string Name(string part) => part.Split('=')[0].ToUpperInvariant();
 

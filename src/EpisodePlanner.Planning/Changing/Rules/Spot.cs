@@ -2,7 +2,7 @@ using System.Text;
 
 namespace EpisodePlanner.Planning;
 
-/// <summary>A place in the workshop, made step by step; its text is a JSON path and is only built when asked for.</summary>
+/// <summary>A place in the workshop, made step by step; its text, a JSON path, is built only when asked for.</summary>
 internal sealed class Spot
 {
     private readonly Spot? parent;

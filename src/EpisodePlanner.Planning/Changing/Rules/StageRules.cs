@@ -28,8 +28,14 @@ internal static class StageRules
             return;
         }
 
-        inspection.RefuseIf(stage.LoadMinutes > 0, at.Member("loadMinutes"), "Only a run is loaded; remove loadMinutes.");
-        inspection.RefuseIf(stage.UnloadMinutes > 0, at.Member("unloadMinutes"), "Only a run is unloaded; remove unloadMinutes.");
+        inspection.RefuseIf(
+            stage.LoadMinutes > 0,
+            at.Member("loadMinutes"),
+            "Only a run is loaded; remove loadMinutes.");
+        inspection.RefuseIf(
+            stage.UnloadMinutes > 0,
+            at.Member("unloadMinutes"),
+            "Only a run is unloaded; remove unloadMinutes.");
         inspection.RefuseIf(stage.LookAt.Count > 0, at.Member("lookAt"), "Only a run is looked at; remove lookAt.");
     }
 }

@@ -1,6 +1,6 @@
 namespace EpisodePlanner.Planning;
 
-/// <summary>Stations: ids of their own, hours that can be kept, machines that may run alone, places that can be found.</summary>
+/// <summary>Stations: ids of their own, hours that can be kept, permissions that can be given, places found.</summary>
 internal static class StationRules
 {
     public static void Check(Inspection inspection)
@@ -55,7 +55,8 @@ internal static class StationRules
     {
         var first = inspection.Register.StationWord(id);
         inspection.RefuseIf(
-            first != word, at, $"The id '{id}' is taken by a {first}; stations share one set of ids, so give this {word} another.");
+            first != word, at,
+            $"The id '{id}' is taken by a {first}; stations share one set of ids, so give this {word} another.");
     }
 
     private static string Kind(MachineKind kind) => kind switch

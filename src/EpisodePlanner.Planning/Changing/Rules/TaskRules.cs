@@ -21,8 +21,9 @@ internal static class TaskRules
     {
         var leadsToMilestone = inspection.Leads(at.Member("milestone"), Referent.Milestone, task.Milestone);
         var belongs = inspection.Leads(at.Member("series"), Referent.Series, task.Series);
-        if (leadsToMilestone && belongs && inspection.Register.StoryPlace(task.Milestone!.Value)!.Value.Series is var home)
+        if (leadsToMilestone && belongs)
         {
+            var home = inspection.Register.StoryPlace(task.Milestone!.Value)!.Value.Series;
             inspection.RefuseIf(
                 home != task.Series,
                 at.Member("series"),

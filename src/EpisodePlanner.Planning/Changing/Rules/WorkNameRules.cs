@@ -9,11 +9,16 @@ internal static class WorkNameRules
     public static void Check(Inspection inspection, WorkName work, Spot at)
     {
         inspection.RefuseIf(
-            work.Task is null == work.Episode is null, at, "Work is done on one of two: name either a task or an episode.");
+            work.Task is null == work.Episode is null, at,
+            "Work is done on one of two: name either a task or an episode.");
         inspection.RefuseIf(
-            work.Stage is not null && work.Task is null, at.Member("stage"), "A stage needs its task; name the task too.");
+            work.Stage is not null && work.Task is null,
+            at.Member("stage"),
+            "A stage needs its task; name the task too.");
         inspection.RefuseIf(
-            work.Part is not null && work.Episode is null, at.Member("part"), "A part needs its episode; name the episode too.");
+            work.Part is not null && work.Episode is null,
+            at.Member("part"),
+            "A part needs its episode; name the episode too.");
         inspection.Leads(at.Member("episode"), Referent.Episode, work.Episode);
         if (inspection.Leads(at.Member("task"), Referent.Task, work.Task) && work.Stage is { } stage)
         {
