@@ -79,34 +79,33 @@ internal sealed class RecurrenceWalk
     {
         var happening = new CalendarEvent { Start = AsUtc(start), RecurrenceRule = rule };
         var options = new EvaluationOptions { MaxUnmatchedIncrementsLimit = MostUnmatched };
-        var times = rule.Count is null
-            ? happening.GetOccurrences(AsUtc(earliest), options)
-            : happening.GetOccurrences(null, options).Take(MostCounted);
-        return UntilOver(times)
+        return UntilOver(() => rule.Count is null
+                ? happening.GetOccurrences(AsUtc(earliest), options)
+                : happening.GetOccurrences(null, options).Take(MostCounted))
             .Select(time => LocalDateTime.FromDateTime(time.Period.StartTime.AsUtc))
             .Where(wall => wall >= earliest);
     }
 
     /// <summary>The times up to where the library gives up: its last year, or too many steps without a time.</summary>
     private static IEnumerable<Ical.Net.DataTypes.Occurrence> UntilOver(
-        IEnumerable<Ical.Net.DataTypes.Occurrence> times)
+        Func<IEnumerable<Ical.Net.DataTypes.Occurrence>> times)
     {
-        using var walk = times.GetEnumerator();
-        while (Moves(walk))
+        using var walk = OrOver(() => times().GetEnumerator());
+        while (walk is not null && OrOver(walk.MoveNext))
         {
             yield return walk.Current;
         }
     }
 
-    private static bool Moves(IEnumerator<Ical.Net.DataTypes.Occurrence> walk)
+    private static T? OrOver<T>(Func<T> step)
     {
         try
         {
-            return walk.MoveNext();
+            return step();
         }
         catch (Exception e) when (e is EvaluationException or ArgumentOutOfRangeException)
         {
-            return false;
+            return default;
         }
     }
 

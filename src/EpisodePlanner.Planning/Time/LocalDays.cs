@@ -53,40 +53,32 @@ public sealed class LocalDays
 
     private void Fill()
     {
-        ZoneStretch? stretch = null;
+        var stretch = StretchAt(axis.MinuteOf(First));
         for (var day = 0; day < starts.Length; day++)
         {
-            starts[day] = stretch is { } s && s.Holds(starts[day - 1] + MinutesADay)
-                ? starts[day - 1] + MinutesADay
-                : axis.MinuteOf(DateOf(day));
-            if (stretch is not { } now || !now.Holds(starts[day]))
-            {
-                stretch = now = ZoneStretch.At(axis, starts[day]);
-            }
-
-            plain[day] = now.Holds(starts[day] + MinutesADay) && now.BeginsDayAtMidnight(starts[day]);
+            starts[day] = day > 0 && plain[day - 1] ? starts[day - 1] + MinutesADay : axis.MinuteOf(DateOf(day));
+            stretch = stretch.Holds(starts[day]) ? stretch : StretchAt(starts[day]);
+            plain[day] = stretch.Holds(starts[day] + MinutesADay)
+                && starts[day] + stretch.ToLocal == day * MinutesADay;
         }
+    }
+
+    private ZoneStretch StretchAt(int minute)
+    {
+        var interval = axis.Zone.GetZoneInterval(axis.MomentOf(minute));
+        var from = interval.HasStart ? axis.MinuteOf(interval.Start) : int.MinValue;
+        var last = interval.HasEnd ? axis.MinuteOf(interval.End) - 1 : int.MaxValue;
+        var local = axis.LocalOf(minute);
+        var sinceFirst = (IndexOf(local.Date) * MinutesADay) + (local.Hour * 60) + local.Minute;
+        return new ZoneStretch(from, last, sinceFirst - minute);
     }
 
     /// <summary>A stretch of minutes with one offset.</summary>
     /// <param name="From">Its first minute.</param>
-    /// <param name="Last">Its last minute, if the change after it lies on a whole minute.</param>
-    /// <param name="ToMidnight">Minutes from a multiple of a day to local midnight.</param>
-    private readonly record struct ZoneStretch(int From, int Last, int ToMidnight)
+    /// <param name="Last">Its last minute.</param>
+    /// <param name="ToLocal">Added to a minute it gives local minutes since the first day's midnight.</param>
+    private readonly record struct ZoneStretch(int From, int Last, int ToLocal)
     {
-        public static ZoneStretch At(TimeAxis axis, int minute)
-        {
-            var interval = axis.Zone.GetZoneInterval(axis.MomentOf(minute));
-            var from = interval.HasStart ? axis.MinuteOf(interval.Start) : int.MinValue;
-            var last = interval.HasEnd ? axis.MinuteOf(interval.End) - 1 : int.MaxValue;
-            var sinceMidnight = axis.LocalOf(minute).TimeOfDay.TickOfDay / NodaConstants.TicksPerMinute;
-            return new ZoneStretch(from, last, Modulo(minute - (int)sinceMidnight));
-        }
-
         public bool Holds(int minute) => From <= minute && minute <= Last;
-
-        public bool BeginsDayAtMidnight(int minute) => Modulo(minute) == ToMidnight;
-
-        private static int Modulo(int minute) => ((minute % MinutesADay) + MinutesADay) % MinutesADay;
     }
 }
