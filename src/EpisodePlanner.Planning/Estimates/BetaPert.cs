@@ -13,7 +13,9 @@ public sealed record BetaPert
     private const double Weight = 4;
 
     /// <summary>A distribution.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The values are not in ascending order, or one is not a number.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The values are not in ascending order, or one is not a number.
+    /// </exception>
     public BetaPert(double low, double likely, double high)
     {
         if (!(low <= likely && likely <= high))

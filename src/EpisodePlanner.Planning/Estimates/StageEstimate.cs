@@ -7,7 +7,9 @@ namespace EpisodePlanner.Planning;
 /// </param>
 /// <param name="FitMinutes">The length it keeps nine times out of ten; never below <paramref name="Minutes"/>.</param>
 /// <param name="RangeAssumed">Whether an end of its range was assumed.</param>
-/// <param name="OnBusinessDays">Whether the minutes are those of business days, <see cref="HoursCalendar.BusinessDays"/>.</param>
+/// <param name="OnBusinessDays">
+/// Whether the minutes are those of business days, <see cref="HoursCalendar.BusinessDays"/>.
+/// </param>
 /// <param name="Hours">Its distribution, in hours.</param>
 public sealed record StageEstimate(
     int Minutes, int FitMinutes, bool RangeAssumed, bool OnBusinessDays, BetaPert Hours);

@@ -10,7 +10,7 @@ namespace EpisodePlanner.Planning;
 /// the first upload. It is due on the month's last day and kept by the nth upload on or after the month's first day,
 /// so a late upload settles the month it was late for as well as counting in its own.
 /// </para>
-/// <para>Upload days come in ascending order, each once, and include planned ones where the future is asked about.</para>
+/// <para>Upload days come in ascending order, each once, planned ones included for the future.</para>
 /// </remarks>
 public static class PromiseKeeping
 {

@@ -7,8 +7,8 @@ namespace EpisodePlanner.Planning;
 /// <see cref="MostDays"/>. The open end, up to the last day of the plan, counts too.
 /// </summary>
 /// <remarks>
-/// Over day numbers (<see cref="DayNumber(LocalDate)"/>) and without allocation, for the many schedules that a search compares. It
-/// says the same as <see cref="PromiseKeeping.Overruns"/> squared; days are ascending and may repeat.
+/// Over day numbers (<see cref="DayNumber(LocalDate)"/>) and without allocation, for the many schedules that a search
+/// compares. It says the same as the weight of <see cref="PromiseKeeping.Overruns"/>.
 /// </remarks>
 public static class SilencePenalty
 {
@@ -32,7 +32,7 @@ public static class SilencePenalty
 
     /// <summary>The weight under a promise of a longest silence.</summary>
     /// <param name="last">The day of the last upload made; silence counts from it.</param>
-    /// <param name="planned">Planned upload days, ascending; those before the last or beyond the end don't count.</param>
+    /// <param name="planned">Planned upload days, ascending, may repeat; those beyond the end don't count.</param>
     /// <param name="longest">The longest silence promised, days.</param>
     /// <param name="through">The last day of the plan.</param>
     public static long OfDays(int last, ReadOnlySpan<int> planned, int longest, int through)
@@ -54,7 +54,7 @@ public static class SilencePenalty
     }
 
     /// <summary>The weight under a promise of uploads a calendar month.</summary>
-    /// <param name="uploads">Upload days, made and planned, ascending, each day once; those beyond the end don't count.</param>
+    /// <param name="uploads">Upload days, ascending, each once; those beyond the end don't count.</param>
     /// <param name="each">The uploads promised for each month, 1 or more.</param>
     /// <param name="months">The first days of the months that count and of the one after: <see cref="Months"/>.</param>
     /// <param name="through">The last day of the plan.</param>

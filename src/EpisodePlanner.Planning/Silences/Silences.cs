@@ -9,7 +9,9 @@ namespace EpisodePlanner.Planning;
 /// </remarks>
 public static class Silences
 {
-    /// <summary>The silences so far, in order; the last is open and lasts until today. None where nothing is out.</summary>
+    /// <summary>
+    /// The silences so far, in order; the last is open and lasts until today. None where nothing is out.
+    /// </summary>
     /// <param name="uploads">Upload days, ascending; those after today are left out.</param>
     /// <param name="today">The last day looked at.</param>
     public static ValueList<Silence> Past(IEnumerable<LocalDate> uploads, LocalDate today) =>

@@ -30,7 +30,9 @@ public sealed class Recurrence
     }
 
     /// <summary>Reads a rule.</summary>
-    /// <exception cref="FormatException">It is not one; the message is the sentence of <see cref="TryParse"/>.</exception>
+    /// <exception cref="FormatException">
+    /// It is not one; the message is the sentence of <see cref="TryParse"/>.
+    /// </exception>
     public static Recurrence Parse(string text) =>
         TryParse(text, out var rule, out var problem) ? rule : throw new FormatException(problem);
 

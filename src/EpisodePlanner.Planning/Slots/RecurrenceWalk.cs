@@ -67,7 +67,9 @@ internal sealed class RecurrenceWalk
         _ => null,
     };
 
-    /// <summary>Whole steps, two fewer than fit, so that a week's earlier days are still after the new DTSTART.</summary>
+    /// <summary>
+    /// Whole steps, two fewer than fit, so that a week's earlier days are still after the new DTSTART.
+    /// </summary>
     private long StepsToMove(LocalDateTime first, LocalDateTime earliest)
     {
         var minutes = Period.Between(first, earliest, PeriodUnits.Minutes).Minutes;

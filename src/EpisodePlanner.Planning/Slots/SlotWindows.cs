@@ -7,13 +7,15 @@ public static class SlotWindows
 {
     /// <summary>
     /// The windows that open inside a plan or are open when it begins, by opening and then by rule. Left out are the
-    /// days a rule excepts (by the date its rule names) and the days to avoid (by the local date of the opening). A rule
-    /// gives at most <see cref="Recurrence.MostTaken"/> windows, the earliest.
+    /// days a rule excepts (by the date its rule names) and the days to avoid (by the local date of the opening). A
+    /// rule gives at most <see cref="Recurrence.MostTaken"/> windows, the earliest.
     /// </summary>
     /// <param name="rules">The rules.</param>
     /// <param name="daysToAvoid">Days on which nothing is published.</param>
     /// <param name="axis">The plan's axis; its zone reads the local times.</param>
-    /// <exception cref="FormatException">A rule can't be read; <see cref="Recurrence.TryParse"/> tells beforehand.</exception>
+    /// <exception cref="FormatException">
+    /// A rule can't be read; <see cref="Recurrence.TryParse"/> tells beforehand.
+    /// </exception>
     public static ValueList<SlotWindow> Of(
         IEnumerable<SlotRule> rules, IEnumerable<LocalDate> daysToAvoid, TimeAxis axis)
     {

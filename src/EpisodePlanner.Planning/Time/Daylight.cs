@@ -84,7 +84,9 @@ public static class Daylight
         return mean - At(midnight, mean).EquationOfTime;
     }
 
-    /// <summary>Half the day's length with the declination of the event itself; the first value where that fails.</summary>
+    /// <summary>
+    /// Half the day's length with the declination of the event itself; the first value where that fails.
+    /// </summary>
     private static double Refined(Instant midnight, double minute, double latitude, double first)
     {
         var half = HalfDay(At(midnight, minute), latitude);

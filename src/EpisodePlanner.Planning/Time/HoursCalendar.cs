@@ -21,21 +21,25 @@ public static class HoursCalendar
             return IntervalCalendar.Always(axis.Horizon);
         }
 
-        return Weekly(hours.Weekly, axis)
-            .Except(Dated(hours.Dated, DatedHoursKind.Closed, axis))
-            .Union(Dated(hours.Dated, DatedHoursKind.Extra, axis))
-            .Except(Busy(hours.Busy, axis));
+        var open = Weekly(hours.Weekly, axis);
+        if (hours.Dated.Count > 0)
+        {
+            open = open.Except(Dated(hours.Dated, DatedHoursKind.Closed, axis))
+                .Union(Dated(hours.Dated, DatedHoursKind.Extra, axis));
+        }
+
+        return hours.Busy.Count > 0 ? open.Except(Busy(hours.Busy, axis)) : open;
     }
 
     /// <summary>The union of weekly hours: opening hours, or the quiet hours of a place.</summary>
     public static IntervalCalendar Weekly(IEnumerable<WeeklyHours> lines, TimeAxis axis)
     {
-        var days = axis.Days;
         var byDay = lines.SelectMany(line => line.Days, (line, day) => (day, line)).ToLookup(x => x.day, x => x.line);
+        var week = Enumerable.Range(0, 8).Select(day => byDay[(IsoDayOfWeek)day].ToArray()).ToArray();
         var spans = new AxisSpans(axis);
-        for (var day = 0; day < days.Count; day++)
+        for (var day = 0; day < axis.Days.Count; day++)
         {
-            foreach (var line in byDay[days.DateOf(day).DayOfWeek])
+            foreach (var line in week[(int)axis.Days.DayOfWeek(day)])
             {
                 spans.AddHours(day, line.From, line.To);
             }
@@ -50,7 +54,7 @@ public static class HoursCalendar
         var spans = new AxisSpans(axis);
         for (var day = 0; day < axis.Days.Count; day++)
         {
-            if (axis.Days.DateOf(day).DayOfWeek is not (IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday))
+            if (axis.Days.DayOfWeek(day) is not (IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday))
             {
                 spans.AddDay(day);
             }

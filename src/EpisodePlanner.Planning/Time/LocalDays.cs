@@ -38,7 +38,13 @@ public sealed class LocalDays
     /// <param name="day">The day's index, 0 to <see cref="Count"/> − 1.</param>
     public LocalDate DateOf(int day) => First.PlusDays(day);
 
-    /// <summary>The index of a date; negative or from <see cref="Count"/> on where it does not touch the plan.</summary>
+    /// <summary>The day of the week of a day.</summary>
+    /// <param name="day">The day's index.</param>
+    public IsoDayOfWeek DayOfWeek(int day) => (IsoDayOfWeek)((((int)First.DayOfWeek - 1 + day) % 7) + 1);
+
+    /// <summary>
+    /// The index of a date; negative or from <see cref="Count"/> on where it does not touch the plan.
+    /// </summary>
     public int IndexOf(LocalDate date) => Period.DaysBetween(First, date);
 
     /// <summary>The minute at which a day begins.</summary>

@@ -19,7 +19,9 @@ public sealed class TimeAxis
     /// <summary>An axis.</summary>
     /// <param name="plannedAt">The moment of minute 0; seconds and less are dropped, towards the past.</param>
     /// <param name="zone">The zone in which local times are read.</param>
-    /// <param name="horizon">The minute before which the plan must fit, 0 to <see cref="IntervalCalendar.MaximumMinute"/>.</param>
+    /// <param name="horizon">
+    /// The minute before which the plan must fit, 0 to <see cref="IntervalCalendar.MaximumMinute"/>.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">The horizon is outside its range.</exception>
     public TimeAxis(Instant plannedAt, DateTimeZone zone, int horizon)
     {
@@ -77,7 +79,9 @@ public sealed class TimeAxis
             : mapping.First().ToInstant();
     }
 
-    /// <summary>The moment at which a local day begins; of a day that the zone left out, the moment it was left out.</summary>
+    /// <summary>
+    /// The moment at which a local day begins; of a day that the zone left out, the moment it was left out.
+    /// </summary>
     public static Instant StartOf(LocalDate day, DateTimeZone zone)
     {
         var mapping = zone.MapLocal(day.AtMidnight());

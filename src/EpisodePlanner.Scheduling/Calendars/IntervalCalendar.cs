@@ -57,9 +57,9 @@ public sealed class IntervalCalendar
     /// </exception>
     public static IntervalCalendar FromSpans(IEnumerable<MinuteSpan> spans)
     {
-        var sorted = spans.Where(span => Checked(span).Length > 0).OrderBy(span => span.Start).ToArray();
-        var joined = new SpanBuffer(sorted.Length);
-        foreach (var span in sorted)
+        var ordered = InOrder(spans);
+        var joined = new SpanBuffer(ordered.Length);
+        foreach (var span in ordered)
         {
             joined.AddOrJoin(span.Start, span.End);
         }
@@ -162,7 +162,25 @@ public sealed class IntervalCalendar
     }
 
     /// <summary>Open when either is open.</summary>
-    public IntervalCalendar Union(IntervalCalendar other) => FromSpans(Spans().Concat(other.Spans()));
+    public IntervalCalendar Union(IntervalCalendar other)
+    {
+        var result = new SpanBuffer(Count + other.Count);
+        for (int i = 0, j = 0; i < Count || j < other.Count;)
+        {
+            if (j == other.Count || (i < Count && starts[i] <= other.starts[j]))
+            {
+                result.AddOrJoin(starts[i], ends[i]);
+                i++;
+            }
+            else
+            {
+                result.AddOrJoin(other.starts[j], other.ends[j]);
+                j++;
+            }
+        }
+
+        return result.ToCalendar();
+    }
 
     /// <summary>Open when this is open and the other is closed.</summary>
     public IntervalCalendar Except(IntervalCalendar other)
@@ -214,6 +232,28 @@ public sealed class IntervalCalendar
     {
         var found = workBefore.AsSpan().BinarySearch(work);
         return (found >= 0 ? found : ~found) - 1;
+    }
+
+    /// <summary>The spans that are not empty, by start; most callers give them in order, which costs no sorting.</summary>
+    private static MinuteSpan[] InOrder(IEnumerable<MinuteSpan> spans)
+    {
+        var kept = new List<MinuteSpan>();
+        var sorted = true;
+        foreach (var span in spans)
+        {
+            if (Checked(span).Length > 0)
+            {
+                sorted = sorted && (kept.Count == 0 || kept[^1].Start <= span.Start);
+                kept.Add(span);
+            }
+        }
+
+        if (!sorted)
+        {
+            kept.Sort((one, two) => one.Start.CompareTo(two.Start));
+        }
+
+        return [.. kept];
     }
 
     private static MinuteSpan Checked(MinuteSpan span)

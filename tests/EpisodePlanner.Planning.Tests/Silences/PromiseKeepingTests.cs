@@ -66,7 +66,9 @@ public sealed class PromiseKeepingTests
     [Fact]
     public void Overruns_TwoAMonthKept_AreNone() =>
         Assert.Empty(PromiseKeeping.Overruns(
-            SilencesTests.Days("2027-01-20 2027-02-01 2027-02-28 2027-03-05 2027-03-31"), TwoAMonth, Text.Day("2027-04-29")));
+            SilencesTests.Days("2027-01-20 2027-02-01 2027-02-28 2027-03-05 2027-03-31"),
+            TwoAMonth,
+            Text.Day("2027-04-29")));
 
     [Fact]
     public void Overruns_LastDayOfTheMonth_IsNotBeyondIt() =>

@@ -67,7 +67,7 @@ public sealed class SilencesTests
     public void GapStatistics_OpenSilenceOnly_AreNone() =>
         Assert.Null(GapStatistics.Of(Silences.Past(Days("2027-01-01"), Today)));
 
-    /// <summary>Scenario 10: A last out 1 March, promise 21 days; B uploads 10 March. A is still due by 22 March.</summary>
+    /// <summary>Scenario 10: A last out 1 March, promise 21 days; B uploads 10 March. A is due by 22 March.</summary>
     [Fact]
     public void UploadDays_AnotherSeriesUploads_EndTheChannelsSilenceOnly()
     {
@@ -76,7 +76,12 @@ public sealed class SilencesTests
             Format = 1,
             Name = "Two series",
             Zone = "Europe/Dublin",
-            Uploads = [Upload("u2", "b", "2027-03-10"), Upload("u1", "a", "2027-03-01"), Upload("u0", "a", "2027-02-15")],
+            Uploads =
+            [
+                Upload("u2", "b", "2027-03-10"),
+                Upload("u1", "a", "2027-03-01"),
+                Upload("u0", "a", "2027-02-15"),
+            ],
         };
         var promise = new Promise { LongestSilenceDays = 21 };
 

@@ -2,7 +2,7 @@ using NodaTime;
 
 namespace EpisodePlanner.Planning.Tests;
 
-/// <summary>The examples of RFC 5545 §3.8.5.3 [P], 09:00 in America/New_York, and the modern rows of checks §4 [C].</summary>
+/// <summary>RFC 5545 §3.8.5.3 [P], 09:00 in America/New_York, and the modern rows of checks §4 [C].</summary>
 public sealed class RecurrenceRfcTests
 {
     private static readonly DateTimeZone NewYork = DateTimeZoneProviders.Tzdb["America/New_York"];
@@ -68,8 +68,8 @@ public sealed class RecurrenceRfcTests
         var days = SlotWindows.Of([rule], [], axis).Select(window => window.LocalOpening.Date);
 
         Assert.Equal(
-            [Text.Day("1998-02-13"), Text.Day("1998-03-13"), Text.Day("1998-11-13"), Text.Day("1999-08-13"), Text.Day("2000-10-13")],
-            days);
+            "1998-02-13 1998-03-13 1998-11-13 1999-08-13 2000-10-13",
+            string.Join(' ', days.Select(day => day.ToString("uuuu-MM-dd", null))));
     }
 
     /// <summary>Scenario 7 and RFC 5545 §3.3.5 [P]: the nights on which the clocks change.</summary>
@@ -92,7 +92,10 @@ public sealed class RecurrenceRfcTests
     public void Occurrences_NewYorkFridays2026_StayAtFiveOnTheClock()
     {
         var times = Recurrence.Parse("FREQ=WEEKLY").Occurrences(
-            Text.Local("2026-10-16T17:00:00"), NewYork, Text.Moment("2026-10-01T00:00:00Z"), Text.Moment("2026-11-21T00:00:00Z"));
+            Text.Local("2026-10-16T17:00:00"),
+            NewYork,
+            Text.Moment("2026-10-01T00:00:00Z"),
+            Text.Moment("2026-11-21T00:00:00Z"));
 
         Assert.Equal(
             "2026-10-16T21:00:00Z 2026-10-23T21:00:00Z 2026-10-30T21:00:00Z "

@@ -8,7 +8,9 @@ public sealed class SlotWindowsTests
     [Fact]
     public void Of_TwoRules_AreSortedByOpeningThenRule()
     {
-        var windows = SlotWindows.Of([Rule("b", "FREQ=WEEKLY;BYDAY=FR"), Rule("a", "FREQ=WEEKLY;BYDAY=TU,FR")], [], Axis);
+        SlotRule[] rules = [Rule("b", "FREQ=WEEKLY;BYDAY=FR"), Rule("a", "FREQ=WEEKLY;BYDAY=TU,FR")];
+
+        var windows = SlotWindows.Of(rules, [], Axis);
 
         Assert.Equal("a a b a a b a a b", string.Join(' ', windows.Select(window => window.Rule)));
         Assert.Equal(windows.OrderBy(window => window.Opening), windows);

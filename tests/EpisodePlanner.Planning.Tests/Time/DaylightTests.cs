@@ -7,8 +7,8 @@ public sealed class DaylightTests
     private static readonly Duration Tolerance = Duration.FromMinutes(3);
 
     /// <summary>
-    /// [P] L. Strous, Astronomy Answers, "The Position of the Sun: Tables", table 1, row 01-01 of 2002: sunrise in local
-    /// mean time for latitudes, so at longitude 0 in UTC.
+    /// [P] Astronomy Answers (aa.quae.nl), "The Position of the Sun: Tables", table 1, row 01-01 of 2002: sunrise by
+    /// latitude in local time, which at longitude 0 is UTC.
     /// </summary>
     [Theory]
     [InlineData(-60, "2002-01-01T02:43:00Z")]
@@ -43,8 +43,8 @@ public sealed class DaylightTests
     }
 
     /// <summary>
-    /// [P] "diamond geezer", "Nearer 5pm", 4 November 2018: the sun set in London at 4.31pm on the 3rd and 4.29pm on the
-    /// 4th.
+    /// [P] "diamond geezer", "Nearer 5pm", 4 November 2018: the sun set in London at 4.31pm on the 3rd and at 4.29pm on
+    /// the 4th.
     /// </summary>
     [Theory]
     [InlineData("2018-11-03", "2018-11-03T16:31:00Z")]
@@ -78,13 +78,13 @@ public sealed class DaylightTests
 
     [Fact]
     public void Calendar_PolarNight_IsNeverOpen() =>
-        Assert.Equal(0, Daylight.Calendar(78.2, 15.6, Text.Axis("2027-12-10T12:00:00Z", "Arctic/Longyearbyen", 20)).Count);
+        Assert.Empty(Daylight.Calendar(78.2, 15.6, Text.Axis("2027-12-10T12:00:00Z", "Arctic/Longyearbyen", 9)).Spans());
 
     [Theory]
     [InlineData("Europe/Dublin", 53.35, -6.26)]
     [InlineData("Pacific/Tongatapu", -21.1, -175.2)]
     [InlineData("Pacific/Auckland", -36.8, 174.8)]
-    public void Calendar_FarFromGreenwich_HoldsNoonOfEveryDayAndNoMidnight(string zone, double latitude, double longitude)
+    public void Calendar_FarFromGreenwich_HoldsNoonsAndNoMidnight(string zone, double latitude, double longitude)
     {
         var axis = Text.Axis("2027-06-10T12:00:00Z", zone, 10);
         var light = Daylight.Calendar(latitude, longitude, axis);

@@ -3,8 +3,8 @@ using NodaTime;
 namespace EpisodePlanner.Planning.Tests;
 
 /// <summary>
-/// Hours against the definition, asked minute by minute, on seeded random hours in weeks with a clock change. The oracle
-/// resolves local times with the library's lenient resolver, which reads gaps and repeats as RFC 5545 §3.3.5 does.
+/// Hours against the definition, asked minute by minute, on seeded random hours in weeks with a clock change. The
+/// oracle resolves local times with the library's lenient resolver, which reads gaps and repeats as RFC 5545 does.
 /// </summary>
 public sealed class HoursCalendarOracleTests
 {
@@ -49,7 +49,7 @@ public sealed class HoursCalendarOracleTests
         {
             var moment = axis.PlannedAt + Duration.FromMinutes(minute);
             var open = ((Any(weekly, moment) && !Any(closed, moment)) || Any(extra, moment)) && !Any(busy, moment);
-            Assert.True(open == calendar.IsOpen(minute), $"Minute {minute}, {moment.InZone(axis.Zone)}: expected {open}.");
+            Assert.True(open == calendar.IsOpen(minute), $"{moment.InZone(axis.Zone)} should be open: {open}.");
         }
 
         Assert.False(calendar.IsOpen(axis.Horizon));

@@ -62,7 +62,12 @@ public sealed class HoursCalendarTests
                     From = Text.Time("10:00"),
                     To = Text.Time("12:00"),
                 },
-                new DatedHours { Kind = DatedHoursKind.Closed, On = Text.Day("2027-03-08"), Through = Text.Day("2027-03-20") },
+                new DatedHours
+                {
+                    Kind = DatedHoursKind.Closed,
+                    On = Text.Day("2027-03-08"),
+                    Through = Text.Day("2027-03-20"),
+                },
             ],
             Busy = [new BusyTime { From = Text.Local("2027-03-08T11:00:00"), To = Text.Local("2027-03-08T11:30:00") }],
         };

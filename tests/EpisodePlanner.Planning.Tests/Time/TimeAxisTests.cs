@@ -68,7 +68,7 @@ public sealed class TimeAxisTests
     [Fact]
     public void MinuteOf_Day_IsItsFirstMomentEvenWithoutMidnight()
     {
-        // Clocks in São Paulo went forward at midnight on 4 November 2018: the day began at 01:00 [M, in the tz database].
+        // Clocks in São Paulo went forward at midnight on 4 November 2018: that day began at 01:00 [M, tz database].
         var zone = DateTimeZoneProviders.Tzdb["America/Sao_Paulo"];
         var axis = new TimeAxis(Text.Moment("2018-11-03T03:00:00Z"), zone, 10_000);
 
