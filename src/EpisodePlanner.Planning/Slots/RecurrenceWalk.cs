@@ -67,13 +67,11 @@ internal sealed class RecurrenceWalk
         _ => null,
     };
 
-    /// <summary>
-    /// Whole steps, two fewer than fit, so that a week's earlier days are still after the new DTSTART.
-    /// </summary>
+    /// <summary>Whole steps by which DTSTART can move and still not lie after the wanted time.</summary>
     private long StepsToMove(LocalDateTime first, LocalDateTime earliest)
     {
         var minutes = Period.Between(first, earliest, PeriodUnits.Minutes).Minutes;
-        return Math.Max(0, (minutes / (StepMinutes ?? 1)) - 2);
+        return Math.Max(0, minutes / (StepMinutes ?? 1));
     }
 
     private static IEnumerable<LocalDateTime> Enumerated(
