@@ -66,11 +66,10 @@ internal static class PartRules
         var start = parts.Min(p => p.Start);
         if (start < 0)
             findings.Add(stage, $"starts at {start}, before minute 0");
+        else if (start < about.NotBefore && !about.Begun)
+            findings.Add(stage, $"starts at {start}, before its date at {about.NotBefore}");
 
         if (parts.Max(p => p.End) > findings.Problem.Horizon)
             findings.Add(stage, $"ends after the horizon at {findings.Problem.Horizon}");
-
-        if (start < about.NotBefore && !about.Begun)
-            findings.Add(stage, $"starts at {start}, before its date at {about.NotBefore}");
     }
 }

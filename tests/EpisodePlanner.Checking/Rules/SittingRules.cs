@@ -37,7 +37,8 @@ internal static class SittingRules
     private static void CheckOpening(
         Findings findings, int person, int place, Sitting here, (Sitting? Previous, Sitting? Next) around)
     {
-        if (findings.Hours.Shared(person, place).Around(here.Start) is not { } opening)
+        // Work outside the hours is told by its own rule.
+        if (findings.Hours.Shared(person, place).Around(here.Start) is not { } opening || here.End > opening.End)
             return;
 
         var about = findings.Problem.Stations[place];
