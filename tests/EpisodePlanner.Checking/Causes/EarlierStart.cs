@@ -10,7 +10,7 @@ internal static class EarlierStart
     {
         var around = new Surroundings(schedule.Problem, new ProblemHours(schedule.Problem), Others(schedule, stage), relaxed);
         var bounds = Bounds.Of(around, stage);
-        if (bounds is not { Start: { } earliest, Finish: { } finish })
+        if (bounds is not { Start: { } earliest, Finish: { } finish } || earliest >= schedule.Start(stage))
             return null;
 
         var followers = new Followers(around, stage);
@@ -18,6 +18,7 @@ internal static class EarlierStart
         var mode = schedule.Parts(stage)[0].Mode;
         var placer = Placer.Of(around, stage);
         return placer.Starts(mode, Math.Max(0, earliest), schedule.Start(stage) - 1, finishes)
+            .Where(start => start < schedule.Start(stage))
             .SelectMany(start => placer.At(start, mode, finishes))
             .FirstOrDefault(parts => parts[^1].End is var end
                 && end >= finish && end <= schedule.Problem.Horizon && followers.Fit(end));
