@@ -86,6 +86,7 @@ public sealed record Episode : IThing
 
     /// <summary>Whatever else helps.</summary>
     [StringLength(4_000)]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }
 
@@ -111,10 +112,12 @@ public sealed record SlotRule : IThing
 
     /// <summary>Days of the recurrence that are left out.</summary>
     [MaxLength(1_000)]
+    [AnyOrder]
     public ValueList<LocalDate> Except { get; init; } = [];
 
     /// <summary>The series that may use it; all where empty.</summary>
     [MaxLength(200)]
+    [AnyOrder]
     public ValueList<Id> Series { get; init; } = [];
 }
 

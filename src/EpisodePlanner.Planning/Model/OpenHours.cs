@@ -7,12 +7,15 @@ namespace EpisodePlanner.Planning;
 public sealed record OpenHours
 {
     /// <summary>The hours that come back every week; several lines for one day add up.</summary>
+    [AnyOrder]
     public ValueList<WeeklyHours> Weekly { get; init; } = [];
 
     /// <summary>Days that are closed, and hours that are open besides the weekly ones.</summary>
+    [AnyOrder]
     public ValueList<DatedHours> Dated { get; init; } = [];
 
     /// <summary>Times taken by something outside the workshop.</summary>
+    [AnyOrder]
     public ValueList<BusyTime> Busy { get; init; } = [];
 }
 
@@ -21,6 +24,7 @@ public sealed record WeeklyHours
 {
     /// <summary>The days on which the hours begin.</summary>
     [MinLength(1)]
+    [AnyOrder]
     public required ValueList<IsoDayOfWeek> Days { get; init; }
 
     /// <summary>When they begin, local time.</summary>
@@ -60,6 +64,7 @@ public sealed record DatedHours
 
     /// <summary>Why, for people.</summary>
     [StringLength(500)]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }
 
@@ -74,5 +79,6 @@ public sealed record BusyTime
 
     /// <summary>What it is, for people.</summary>
     [StringLength(500)]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }

@@ -51,6 +51,7 @@ public sealed record Settings
 
     /// <summary>Days on which nothing is published.</summary>
     [MaxLength(1_000)]
+    [AnyOrder]
     public ValueList<LocalDate> DaysToAvoid { get; init; } = [];
 
     /// <summary>The least days between two uploads of the channel.</summary>

@@ -5,7 +5,7 @@ using NodaTime;
 namespace EpisodePlanner.Planning;
 
 /// <summary>One stretch of a task.</summary>
-public sealed record Stage
+public sealed record Stage : IThing
 {
     /// <summary>The id, unique within its task; its place in the list (1, 2, …) where a hand-written file leaves it out.</summary>
     public Id Id { get; init; }
@@ -38,6 +38,7 @@ public sealed record Stage
     /// person takes any one of the people; a run names one choice of machines; a wait may name a place it fills.
     /// </summary>
     [MaxLength(20)]
+    [AnyOrder]
     public ValueList<ValueList<Id>> Needs { get; init; } = [];
 
     /// <summary>The shortest stretch worth beginning, minutes; assumed where absent.</summary>
@@ -63,6 +64,7 @@ public sealed record Stage
 
     /// <summary>The only times of day at which a run is looked at; whenever somebody is present where empty.</summary>
     [MaxLength(24)]
+    [AnyOrder]
     public ValueList<LocalTime> LookAt { get; init; } = [];
 
     /// <summary>The chance that it fails and must be done again, 0 to 0.95.</summary>

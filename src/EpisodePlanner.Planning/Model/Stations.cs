@@ -2,7 +2,7 @@ using System.ComponentModel.DataAnnotations;
 
 namespace EpisodePlanner.Planning;
 
-/// <summary>Something the workshop keeps under an id of its own.</summary>
+/// <summary>Something with an id of its own: unique among its kind; a stage or shot, within its task.</summary>
 public interface IThing
 {
     /// <summary>The id, unique among things of its kind.</summary>
@@ -110,6 +110,7 @@ public sealed record Place : IThing
     public OpenHours? Hours { get; init; }
 
     /// <summary>When nothing loud may be done there.</summary>
+    [AnyOrder]
     public ValueList<WeeklyHours> Quiet { get; init; } = [];
 
     /// <summary>Open only inside its <see cref="Booking"/>s.</summary>

@@ -29,10 +29,12 @@ public sealed record WorkTask : IThing
 
     /// <summary>What it waits for.</summary>
     [MaxLength(200)]
+    [AnyOrder]
     public ValueList<TaskLink> Links { get; init; } = [];
 
     /// <summary>The pictures the story needs from it.</summary>
     [MaxLength(100)]
+    [AnyOrder]
     public ValueList<Shot> Shots { get; init; } = [];
 
     /// <summary>Extra minutes at the first attended stage because it is filmed.</summary>
@@ -50,6 +52,7 @@ public sealed record WorkTask : IThing
 
     /// <summary>Whatever else helps.</summary>
     [StringLength(4_000)]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }
 
@@ -117,7 +120,7 @@ public enum ShotState
 }
 
 /// <summary>A picture the story needs.</summary>
-public sealed record Shot
+public sealed record Shot : IThing
 {
     /// <summary>The id, unique within its task.</summary>
     public Id Id { get; init; }

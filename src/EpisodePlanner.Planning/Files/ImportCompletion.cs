@@ -1,0 +1,50 @@
+using EpisodePlanner.Planning.Files.Shapes;
+
+namespace EpisodePlanner.Planning.Files;
+
+/// <summary>Chooses the ids inside things that a hand-written file leaves out: of milestones, stages and shots.</summary>
+internal static class ImportCompletion
+{
+    /// <summary>The workshop with an id for every milestone, unique among all, and for every part of every task.</summary>
+    public static Workshop Complete(Workshop workshop) => workshop with
+    {
+        Series = CompleteMilestones(workshop.Series),
+        Tasks = Each(workshop.Tasks, CompleteParts),
+    };
+
+    /// <summary>A thing read on its own, with an id for each of its parts.</summary>
+    public static T CompleteParts<T>(T thing)
+        where T : class => thing is WorkTask task ? (T)(object)CompleteParts(task) : thing;
+
+    private static WorkTask CompleteParts(WorkTask task)
+    {
+        var stages = Complete(task.Stages, []);
+        var shots = Complete(task.Shots, []);
+        return ReferenceEquals(stages, task.Stages) && ReferenceEquals(shots, task.Shots)
+            ? task
+            : task with { Stages = stages, Shots = shots };
+    }
+
+    private static Keyed<Series> CompleteMilestones(Keyed<Series> all)
+    {
+        var taken = all.SelectMany(series => series.Milestones).Select(milestone => milestone.Id).ToHashSet();
+        return Each(all, series =>
+        {
+            var milestones = Complete(series.Milestones, taken);
+            taken.UnionWith(milestones.Select(milestone => milestone.Id));
+            return ReferenceEquals(milestones, series.Milestones) ? series : series with { Milestones = milestones };
+        });
+    }
+
+    private static Keyed<T> Each<T>(Keyed<T> things, Func<T, T> complete)
+        where T : class, IThing
+    {
+        var completed = things.Select(complete).ToList();
+        return completed.SequenceEqual(things, ReferenceEqualityComparer.Instance) ? things : completed.ToKeyed();
+    }
+
+    private static ValueList<T> Complete<T>(ValueList<T> things, IEnumerable<Id> taken)
+        where T : class, IThing => things.Any(thing => thing.Id.IsEmpty)
+            ? Naming.Complete([.. things], ShapeFactory.Record<T>(), taken).ToValueList()
+            : things;
+}

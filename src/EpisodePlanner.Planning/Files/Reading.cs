@@ -1,0 +1,140 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.Json;
+using EpisodePlanner.Planning.Files.Text;
+
+namespace EpisodePlanner.Planning.Files;
+
+/// <summary>One reading of a document: where it stands, and what was wrong so far.</summary>
+internal sealed class Reading
+{
+    /// <summary>The most reasons that are told one by one.</summary>
+    public const int MostReasons = 200;
+
+    private readonly List<Reason> reasons = [];
+    private readonly List<string> segments = [];
+    private readonly HashSet<string> damaged = new(StringComparer.Ordinal);
+
+    /// <summary>How many things were wrong, told or not.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>Whether a thing's id could not be read, so that references to it can't be judged.</summary>
+    public bool HasNameless { get; private set; }
+
+    /// <summary>The place of each thing in the arrays of the root, by the array's name and the thing's id.</summary>
+    public Dictionary<(string Array, Id Id), int> Positions { get; } = [];
+
+    /// <summary>The place now being read.</summary>
+    public string Here => "$" + string.Concat(segments);
+
+    /// <summary>Steps into a member.</summary>
+    public void Enter(string member) => segments.Add(Segment(member));
+
+    /// <summary>Steps into an element of an array.</summary>
+    public void Enter(int index) => segments.Add($"[{index.ToString(CultureInfo.InvariantCulture)}]");
+
+    /// <summary>Steps out again.</summary>
+    public void Leave() => segments.RemoveAt(segments.Count - 1);
+
+    /// <summary>Notes that the value here can't be taken.</summary>
+    public void Refuse(string says)
+    {
+        if (segments is [.., ".id"])
+        {
+            HasNameless = true;
+        }
+
+        damaged.Add(Owner());
+        Tell(new Reason(Here, says));
+    }
+
+    /// <summary>Notes that the value of a member of the object here can't be taken.</summary>
+    public void Refuse(string member, string says)
+    {
+        Enter(member);
+        Refuse(says);
+        Leave();
+    }
+
+    /// <summary>Notes that the value here is of the wrong kind.</summary>
+    public void RefuseKind(JsonElement element, string wanted) => Refuse(element.ValueKind == JsonValueKind.Null
+        ? $"null can't stand here; leave the member out, or write {wanted}."
+        : $"This is {Say.Kind(element.ValueKind)}; {wanted} would be right.");
+
+    /// <summary>Notes something that is wrong without touching any value, such as an unknown member.</summary>
+    public void Complain(string member, string says)
+    {
+        Enter(member);
+        Tell(new Reason(Here, says));
+        Leave();
+    }
+
+    /// <summary>Notes a reason that was found after reading, unless it may only follow from a value that was refused.</summary>
+    public void TellUnlessDamaged(Reason reason)
+    {
+        for (var at = reason.Where; at.Length > 1; at = at[..at.LastIndexOfAny(['.', '['])])
+        {
+            if (damaged.Contains(at))
+            {
+                return;
+            }
+        }
+
+        Tell(reason);
+    }
+
+    /// <summary>Notes that a thing could not be read at all.</summary>
+    public void NoteNameless(Type type) => HasNameless |= typeof(IThing).IsAssignableFrom(type);
+
+    /// <summary>Notes where the things of the array here stand.</summary>
+    public void Remember<T>(T[] things)
+        where T : IThing
+    {
+        for (var i = 0; i < things.Length; i++)
+        {
+            Positions.TryAdd((segments[^1][1..], things[i].Id), i);
+        }
+    }
+
+    /// <summary>The text of an element; refuses anything else.</summary>
+    public bool TryText(JsonElement element, string wanted, [NotNullWhen(true)] out string? text)
+    {
+        text = null;
+        if (element.ValueKind != JsonValueKind.String)
+        {
+            RefuseKind(element, wanted);
+        }
+        else if (!Unicode.TryGet(element, out text))
+        {
+            Refuse("This text holds half of a \\u surrogate pair; write the character itself.");
+        }
+
+        return text is not null;
+    }
+
+    /// <summary>Everything that was wrong, at most <see cref="MostReasons"/> and a closing one.</summary>
+    public ValueList<Reason> Reasons() => Count <= MostReasons
+        ? reasons.ToValueList()
+        : [.. reasons, new Reason("$", $"There are {Say.Number(Count - MostReasons)} more; mend these first.")];
+
+    private void Tell(Reason reason)
+    {
+        Count++;
+        if (reasons.Count < MostReasons)
+        {
+            reasons.Add(reason);
+        }
+    }
+
+    /// <summary>The object that holds the value here; at the root, the value itself.</summary>
+    private string Owner()
+    {
+        var end = segments.FindLastIndex(segment => segment[0] == '.');
+        return end <= 0 ? Here : "$" + string.Concat(segments.Take(end));
+    }
+
+    private static string Segment(string member) =>
+        member.Length is > 0 and <= 40 && member.All(char.IsAsciiLetterOrDigit)
+            ? "." + member
+            : $"[{Say.Quote(member)}]";
+}

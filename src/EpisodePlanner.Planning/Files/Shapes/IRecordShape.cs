@@ -1,0 +1,8 @@
+namespace EpisodePlanner.Planning.Files.Shapes;
+
+/// <summary>The members of a record, whatever its type.</summary>
+internal interface IRecordShape
+{
+    /// <summary>The members in the order of declaration.</summary>
+    IReadOnlyList<Member> Members { get; }
+}
