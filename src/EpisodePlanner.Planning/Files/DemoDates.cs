@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using EpisodePlanner.Planning.Files.Shapes;
-using EpisodePlanner.Planning.Files.Text;
 using NodaTime;
 using NodaTime.Text;
 
@@ -11,6 +10,8 @@ namespace EpisodePlanner.Planning.Files;
 public static partial class DemoDates
 {
     private const int DaysInWeek = 7;
+    private const int FirstYear = 1_970;
+    private const int LastYear = 2_100;
 
     /// <summary>
     /// The demo with every date moved by the same whole number of weeks, which brings its anchor to its weekday's last
@@ -18,7 +19,7 @@ public static partial class DemoDates
     /// </summary>
     public static Workshop Move(Workshop workshop, LocalDate today)
     {
-        if (workshop.Demo is null || !Forms.IsPossible(today))
+        if (workshop.Demo is null || today.Year is < FirstYear or > LastYear)
         {
             return workshop;
         }

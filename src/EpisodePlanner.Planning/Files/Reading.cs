@@ -14,6 +14,7 @@ internal sealed class Reading
     private readonly List<Reason> reasons = [];
     private readonly List<string> segments = [];
     private readonly HashSet<string> damaged = new(StringComparer.Ordinal);
+    private readonly HashSet<string> shaken = new(StringComparer.Ordinal);
 
     /// <summary>How many things were wrong, told or not.</summary>
     public int Count { get; private set; }
@@ -37,14 +38,16 @@ internal sealed class Reading
     public void Leave() => segments.RemoveAt(segments.Count - 1);
 
     /// <summary>Notes that the value here can't be taken.</summary>
-    public void Refuse(string says)
+    /// <param name="says">What is wrong and what would be right.</param>
+    /// <param name="alone">Whether its neighbours in the object make sense without it.</param>
+    public void Refuse(string says, bool alone = false)
     {
-        if (segments is [.., ".id"])
+        damaged.Add(Here);
+        if (!alone)
         {
-            HasNameless = true;
+            shaken.Add(Owner(segments));
         }
 
-        damaged.Add(Owner());
         Tell(new Reason(Here, says));
     }
 
@@ -72,6 +75,12 @@ internal sealed class Reading
     /// <summary>Notes a reason that was found after reading, unless it may only follow from a value that was refused.</summary>
     public void TellUnlessDamaged(Reason reason)
     {
+        var member = reason.Where.LastIndexOf('.');
+        if (shaken.Contains(reason.Where) || (member > 0 && shaken.Contains(reason.Where[..member])))
+        {
+            return;
+        }
+
         for (var at = reason.Where; at.Length > 1; at = at[..at.LastIndexOfAny(['.', '['])])
         {
             if (damaged.Contains(at))
@@ -84,7 +93,7 @@ internal sealed class Reading
     }
 
     /// <summary>Notes that a thing could not be read at all.</summary>
-    public void NoteNameless(Type type) => HasNameless |= typeof(IThing).IsAssignableFrom(type);
+    public void NoteNameless() => HasNameless = true;
 
     /// <summary>Notes where the things of the array here stand.</summary>
     public void Remember<T>(T[] things)
@@ -92,7 +101,7 @@ internal sealed class Reading
     {
         for (var i = 0; i < things.Length; i++)
         {
-            Positions.TryAdd((segments[^1][1..], things[i].Id), i);
+            Positions[(segments[^1][1..], things[i].Id)] = i;
         }
     }
 
@@ -127,10 +136,10 @@ internal sealed class Reading
     }
 
     /// <summary>The object that holds the value here; at the root, the value itself.</summary>
-    private string Owner()
+    private static string Owner(List<string> segments)
     {
         var end = segments.FindLastIndex(segment => segment[0] == '.');
-        return end <= 0 ? Here : "$" + string.Concat(segments.Take(end));
+        return end <= 0 ? "$" + string.Concat(segments) : "$" + string.Concat(segments.Take(end));
     }
 
     private static string Segment(string member) =>

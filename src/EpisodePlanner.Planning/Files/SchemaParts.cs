@@ -28,7 +28,7 @@ internal sealed class SchemaParts(XmlDocumentation documentation)
     }
 
     /// <summary>The schema of an object with these members and no others.</summary>
-    public JsonObject Describe(Type type, IEnumerable<Member> members)
+    public JsonObject Describe(Type type, IEnumerable<MemberShape> members)
     {
         var (properties, required) = (new JsonObject(), new JsonArray());
         foreach (var member in members)

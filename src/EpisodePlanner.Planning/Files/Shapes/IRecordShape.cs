@@ -4,5 +4,5 @@ namespace EpisodePlanner.Planning.Files.Shapes;
 internal interface IRecordShape
 {
     /// <summary>The members in the order of declaration.</summary>
-    IReadOnlyList<Member> Members { get; }
+    IReadOnlyList<MemberShape> Members { get; }
 }

@@ -4,7 +4,7 @@ using EpisodePlanner.Planning.Files.Text;
 namespace EpisodePlanner.Planning.Files.Shapes;
 
 /// <summary>Reads one object: every member known, present once, and each that must be there present.</summary>
-internal sealed class RecordReader(Member[] members, Dictionary<string, int> byName, Reading reading)
+internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int> byName, Reading reading)
 {
     private readonly JsonElement?[] found = new JsonElement?[members.Length];
 
@@ -32,7 +32,7 @@ internal sealed class RecordReader(Member[] members, Dictionary<string, int> byN
         }
         else if (!byName.TryGetValue(name, out var index))
         {
-            var hint = Nearest.To(name, byName.Keys) is { } near
+            var hint = Typos.Nearest(name, byName.Keys) is { } near
                 ? $"did you mean '{near}'?"
                 : $"here can stand: {Say.Row(byName.Keys)}.";
             reading.Complain(name, $"There is no member {Say.Quote(name)} here; {hint}");
@@ -47,7 +47,7 @@ internal sealed class RecordReader(Member[] members, Dictionary<string, int> byN
         }
     }
 
-    private void ReadMember(object thing, Member member, JsonElement? element)
+    private void ReadMember(object thing, MemberShape member, JsonElement? element)
     {
         if (element is null)
         {
@@ -60,17 +60,24 @@ internal sealed class RecordReader(Member[] members, Dictionary<string, int> byN
         var value = member.Shape.Read(element.Value, reading);
         reading.Leave();
         var isArray = !member.Shape.IsLeaf && member.Shape is not IRecordShape;
+        if (before != reading.Count && member.Name == "id")
+        {
+            reading.NoteNameless();
+        }
+
         if (before == reading.Count || member.IsRequired || isArray)
         {
             member.Set(thing, value);
         }
     }
 
-    private void ReadAbsent(object thing, Member member)
+    private void ReadAbsent(object thing, MemberShape member)
     {
         if (member.IsRequired)
         {
-            reading.Refuse(member.Name, $"The member '{member.Name}' is missing; {member.Shape.Wanted} must be there.");
+            reading.Enter(member.Name);
+            reading.Refuse($"The member '{member.Name}' is missing; {member.Shape.Wanted} must be there.", member.Shape is StringShape);
+            reading.Leave();
             member.Set(thing, member.Shape.Placeholder);
         }
     }

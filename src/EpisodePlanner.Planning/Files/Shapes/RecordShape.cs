@@ -9,7 +9,7 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
     where T : class
 {
     private readonly T defaults = Activator.CreateInstance<T>();
-    private readonly Member[] members;
+    private readonly MemberShape[] members;
     private readonly Dictionary<string, int> byName;
 
     public RecordShape()
@@ -17,7 +17,7 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
         members = [.. typeof(T).GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(property => property.SetMethod is not null)
             .OrderBy(property => property.MetadataToken)
-            .Select(Member.Of)];
+            .Select(MemberShape.Of)];
         byName = Enumerable.Range(0, members.Length).ToDictionary(i => members[i].Name, StringComparer.Ordinal);
     }
 
@@ -29,7 +29,7 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
 
     public override bool IsLeaf => false;
 
-    public IReadOnlyList<Member> Members => members;
+    public IReadOnlyList<MemberShape> Members => members;
 
     /// <summary>A copy of a record with one member changed.</summary>
     public T With(T thing, string name, object value)
@@ -51,7 +51,11 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
         }
 
         reading.RefuseKind(element, Wanted);
-        reading.NoteNameless(typeof(T));
+        if (typeof(IThing).IsAssignableFrom(typeof(T)))
+        {
+            reading.NoteNameless();
+        }
+
         return Placeholder;
     }
 
@@ -101,7 +105,7 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
 
     public override JsonObject Describe(SchemaParts parts) => parts.Describe(typeof(T), members);
 
-    private static int Compare(Member member, object? left, object? right) => (left, right) switch
+    private static int Compare(MemberShape member, object? left, object? right) => (left, right) switch
     {
         (null, null) => 0,
         (null, _) => -1,

@@ -22,7 +22,7 @@ internal sealed class StringShape(int least, int most, bool manyLines) : Shape
 
         if (Problem(text) is { } problem)
         {
-            reading.Refuse(problem);
+            reading.Refuse(problem, alone: true);
         }
 
         return text;
@@ -52,9 +52,8 @@ internal sealed class StringShape(int least, int most, bool manyLines) : Shape
             return "This text is empty; leave the member out where it is optional, or write at least one character.";
         }
 
-        var length = text.Length > most ? text.EnumerateRunes().Count() : 0;
-        return length > most
-            ? $"This text has {Say.Number(length)} characters; at most {Say.Number(most)} are possible."
+        return text.Length > most
+            ? $"This text has {Say.Number(text.Length)} characters; at most {Say.Number(most)} are possible."
             : ControlProblem(text);
     }
 

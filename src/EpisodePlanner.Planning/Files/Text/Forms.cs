@@ -9,8 +9,10 @@ internal static class Forms
     private const string DatePattern = @"[0-9]{4}-[0-9]{2}-[0-9]{2}";
     private const string TimePattern = @"([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?";
 
-    private static readonly LocalDate FirstDate = new(1900, 1, 1);
-    private static readonly LocalDate LastDate = new(2199, 12, 31);
+    private const int LastYear = 9_998;
+
+    private static readonly LocalDate SomeDate = new(2000, 1, 1);
+    private static readonly Instant SomeMoment = SomeDate.AtMidnight().InUtc().ToInstant();
     private static readonly LocalDatePattern Day = LocalDatePattern.Iso;
     private static readonly LocalTimePattern Minute = LocalTimePattern.CreateWithInvariantCulture("HH':'mm");
     private static readonly LocalTimePattern Second = LocalTimePattern.CreateWithInvariantCulture("HH':'mm':'ss");
@@ -36,7 +38,7 @@ internal static class Forms
         Format = Day.Format,
         Pattern = $"^{DatePattern}$",
         SchemaFormat = "date",
-        Placeholder = FirstDate,
+        Placeholder = SomeDate,
     };
 
     /// <summary>Times of day: "18:00", or "18:00:30" where seconds matter.</summary>
@@ -55,7 +57,7 @@ internal static class Forms
         Parse = ParseDateTime,
         Format = value => $"{Day.Format(value.Date)}T{FormatTime(value.TimeOfDay)}",
         Pattern = $"^{DatePattern}T{TimePattern}$",
-        Placeholder = FirstDate.AtMidnight(),
+        Placeholder = SomeDate.AtMidnight(),
     };
 
     /// <summary>Moments after RFC 3339: "2027-03-05T18:00:00Z".</summary>
@@ -66,11 +68,8 @@ internal static class Forms
         Format = Moment.Format,
         Pattern = $@"^{DatePattern}[Tt][0-9]{{2}}:[0-9]{{2}}:[0-9]{{2}}(\.[0-9]{{1,9}})?([Zz]|[+-][0-9]{{2}}:[0-9]{{2}})$",
         SchemaFormat = "date-time",
-        Placeholder = FirstDate.AtMidnight().InUtc().ToInstant(),
+        Placeholder = SomeMoment,
     };
-
-    /// <summary>Whether dates like this can stand in a file: from 1900 to 2199.</summary>
-    public static bool IsPossible(LocalDate date) => date >= FirstDate && date <= LastDate;
 
     private static Parsed<Id> ParseId(string text)
     {
@@ -86,8 +85,8 @@ internal static class Forms
     }
 
     private static Parsed<LocalDate> ParseDate(string text) =>
-        Day.Parse(text) is { Success: true } parsed
-            ? Checked(parsed.Value, parsed.Value)
+        TryDate(text, out var date)
+            ? new(date, null)
             : Wrong<LocalDate>(text, "a date of the calendar", "year-month-day, such as \"2027-03-05\"");
 
     private static Parsed<LocalTime> ParseTime(string text) =>
@@ -96,30 +95,31 @@ internal static class Forms
             : Wrong<LocalTime>(text, "a time of day", "hours and minutes from \"00:00\" to \"23:59\", such as \"18:00\"");
 
     private static Parsed<LocalDateTime> ParseDateTime(string text) =>
-        text.Length > 11 && text[10] == 'T' && Day.Parse(text[..10]) is { Success: true } date
-        && TryTime(text[11..], out var time)
-            ? Checked(date.Value.At(time), date.Value)
+        text.Length > 11 && text[10] == 'T' && TryDate(text[..10], out var date) && TryTime(text[11..], out var time)
+            ? new(date.At(time), null)
             : Wrong<LocalDateTime>(text, "a local date and time", "\"2027-03-05T18:00\", without an offset");
 
     private static Parsed<Instant> ParseInstant(string text)
     {
-        if (AnyOffset.Parse(text.ToUpperInvariant()) is { Success: true } parsed)
+        var parsed = AnyOffset.Parse(text.ToUpperInvariant());
+        if (parsed.Success && parsed.Value.Year is > 0 and <= LastYear)
         {
-            return Checked(parsed.Value.ToInstant(), parsed.Value.Date);
+            return new(parsed.Value.ToInstant(), null);
         }
 
         return text.Contains(":60", StringComparison.Ordinal)
-            ? new(default, $"{Say.Quote(text)} is a leap second or no time at all; write second 59.")
+            ? new(SomeMoment, $"{Say.Quote(text)} is a leap second or no time at all; write second 59.")
             : Wrong<Instant>(text, "a moment", "\"2027-03-05T18:00:00Z\", or with an offset such as +01:00 in place of Z");
     }
 
-    private static Parsed<T> Checked<T>(T value, LocalDate date) =>
-        IsPossible(date)
-            ? new(value, null)
-            : new(value, $"{Day.Format(date)} is too far away; dates from {Day.Format(FirstDate)} to {Day.Format(LastDate)} are possible.");
-
     private static Parsed<T> Wrong<T>(string text, string what, string right) =>
         new(default!, $"{Say.Quote(text)} is not {what}; write {right}.");
+
+    private static bool TryDate(string text, out LocalDate date)
+    {
+        var parsed = Day.Parse(text);
+        return parsed.TryGetValue(SomeDate, out date) && text.Length == 10 && date.Year is > 0 and <= LastYear;
+    }
 
     private static bool TryTime(string text, out LocalTime time)
     {

@@ -40,5 +40,5 @@ internal static class Say
 
     /// <summary>A proposal for a mistyped word, as the end of a sentence: "; did you mean 'hours'?", or a full stop.</summary>
     public static string Proposal(string typed, IEnumerable<string> known) =>
-        Nearest.To(typed, known) is { } near ? $"; did you mean '{near}'?" : ".";
+        Typos.Nearest(typed, known) is { } near ? $"; did you mean '{near}'?" : ".";
 }

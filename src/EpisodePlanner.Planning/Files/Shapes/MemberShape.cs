@@ -5,7 +5,7 @@ using System.Text.Json;
 namespace EpisodePlanner.Planning.Files.Shapes;
 
 /// <summary>One member of a record: its name in the file, its shape, and how to get and set it.</summary>
-internal abstract class Member(PropertyInfo property, Shape shape)
+internal abstract class MemberShape(PropertyInfo property, Shape shape)
 {
     /// <summary>The name in the file.</summary>
     public string Name { get; } = JsonNamingPolicy.CamelCase.ConvertName(property.Name);
@@ -26,15 +26,15 @@ internal abstract class Member(PropertyInfo property, Shape shape)
     public abstract void Set(object owner, object? value);
 
     /// <summary>The member of a property.</summary>
-    public static Member Of(PropertyInfo property) =>
-        (Member)Activator.CreateInstance(
-            typeof(Member<,>).MakeGenericType(property.DeclaringType!, property.PropertyType),
+    public static MemberShape Of(PropertyInfo property) =>
+        (MemberShape)Activator.CreateInstance(
+            typeof(MemberShape<,>).MakeGenericType(property.DeclaringType!, property.PropertyType),
             property,
             ShapeFactory.Of(property))!;
 }
 
 /// <summary>A member with compiled access.</summary>
-internal sealed class Member<TOwner, TValue>(PropertyInfo property, Shape shape) : Member(property, shape)
+internal sealed class MemberShape<TOwner, TValue>(PropertyInfo property, Shape shape) : MemberShape(property, shape)
     where TOwner : class
 {
     private readonly Func<TOwner, TValue> get = property.GetMethod!.CreateDelegate<Func<TOwner, TValue>>();

@@ -1,12 +1,12 @@
 namespace EpisodePlanner.Planning.Files.Text;
 
 /// <summary>Finds the word that was probably meant.</summary>
-internal static class Nearest
+internal static class Typos
 {
     private const int LongestWord = 64;
 
     /// <summary>The known word nearest to a mistyped one, or null where none is near.</summary>
-    public static string? To(string typed, IEnumerable<string> known)
+    public static string? Nearest(string typed, IEnumerable<string> known)
     {
         if (typed.Length is 0 or > LongestWord)
         {
