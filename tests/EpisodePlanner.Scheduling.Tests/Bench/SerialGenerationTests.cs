@@ -1,0 +1,77 @@
+using EpisodePlanner.Checking;
+using EpisodePlanner.Scheduling.Causes;
+
+namespace EpisodePlanner.Scheduling.Tests.Bench;
+
+/// <summary>
+/// Random problems of every kind of stage, held against the independent checker. Source: properties of the definitions
+/// in the documentation of the problem, no outside numbers.
+/// </summary>
+public sealed class SerialGenerationTests
+{
+    private const int Problems = 4_000;
+
+    [Fact]
+    public void Run_RandomProblems_GivesFeasibleSchedules()
+    {
+        for (ulong seed = 1; seed <= Problems; seed++)
+        {
+            var schedule = Best(RandomProblems.Create(seed), schedules: 12).Schedule;
+            var wrong = ScheduleChecker.Check(schedule);
+            Assert.True(wrong.Count == 0, $"Seed {seed}: {string.Join(" | ", wrong)}");
+        }
+    }
+
+    [Fact]
+    public void Explain_RandomProblems_EveryCauseCanBeRelaxed()
+    {
+        var failures = new List<string>();
+        for (ulong seed = 1; seed <= Problems; seed++)
+        {
+            var schedule = Best(RandomProblems.Create(seed), schedules: 3).Schedule;
+            var causes = new CauseFinder(schedule);
+            foreach (var stage in schedule.Order)
+            {
+                var cause = causes.Explain(stage);
+                if (CauseChecker.Check(schedule, stage, cause) is { } wrong)
+                {
+                    failures.Add($"Seed {seed}, stage {stage}: {cause.Cause} + [{string.Join(", ", cause.CoBlockers)}]: {wrong}");
+                }
+            }
+        }
+
+        Assert.True(failures.Count == 0, $"{failures.Count}: {string.Join(Environment.NewLine, failures.Take(10))}");
+    }
+
+    [Fact]
+    public void Run_TinyProblems_IsNeverBetterThanExhaustiveSearch()
+    {
+        for (ulong seed = 1; seed <= 300; seed++)
+        {
+            var problem = RandomProblems.Tiny(seed);
+            var objective = new Makespan();
+            var found = Best(problem, schedules: 40);
+            var best = ExhaustiveSearch.Best(problem, schedule => Row(objective, schedule));
+            if (!best.IsComplete)
+            {
+                continue;
+            }
+
+            Assert.True(found.Row.AsSpan().SequenceCompareTo(best.Best) >= 0, $"Seed {seed}: {string.Join(",", found.Row)} beats {string.Join(",", best.Best)}");
+        }
+    }
+
+    private static SearchResult Best(BenchProblem problem, int schedules) =>
+        BenchSearch.Run(problem, new Makespan(), new SearchBudget(schedules));
+
+    private static long[] Row(Makespan objective, BenchSchedule schedule)
+    {
+        var stages = Enumerable.Range(0, schedule.Problem.Stages.Count).ToArray();
+        var row = new long[objective.Parts];
+        objective.Evaluate(
+            stages.Select(s => schedule.IsPlaced(s) ? schedule.Start(s) : -1).ToArray(),
+            stages.Select(s => schedule.IsPlaced(s) ? schedule.Finish(s) : -1).ToArray(),
+            row);
+        return row;
+    }
+}
