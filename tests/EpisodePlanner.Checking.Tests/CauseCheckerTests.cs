@@ -30,7 +30,8 @@ public sealed class CauseCheckerTests
     [Fact]
     public void Check_Predecessor_WithoutItsLinkStartsEarlier()
     {
-        var input = Input(Attended("Sand", 20, Ann), Attended("Draw", 10, Bob)) with { Links = [new BenchLink(0, 1, LinkKind.After)] };
+        var input = Input(Attended("Sand", 20, Ann), Attended("Draw", 10, Bob)) with
+        { Links = [new BenchLink(0, 1, LinkKind.After)] };
         SchedulePart[][] parts = [[Work(0, 20)], [Work(20, 30)]];
         AssertHolds(1, new Blocker(CauseKind.Predecessor, Stage: 0, Link: 0), input, parts);
         AssertFails("cannot start before 20 even with Date relaxed", 1, Date, input, parts);
@@ -41,7 +42,8 @@ public sealed class CauseCheckerTests
     [Fact]
     public void Check_FinishLink_DelaysTheStart()
     {
-        var input = Input(Attended("Sand", 20, Ann), Attended("Draw", 10, Bob)) with { Links = [new BenchLink(0, 1, LinkKind.TogetherFinish)] };
+        var input = Input(Attended("Sand", 20, Ann), Attended("Draw", 10, Bob)) with
+        { Links = [new BenchLink(0, 1, LinkKind.TogetherFinish)] };
         AssertHolds(1, new Blocker(CauseKind.Predecessor, Stage: 0, Link: 0), input, [Work(0, 20)], [Work(10, 20)]);
         AssertFails("cannot start before 10", 1, Date, input, [Work(0, 20)], [Work(10, 20)]);
     }
@@ -117,6 +119,9 @@ public sealed class CauseCheckerTests
     private static void AssertHolds(int stage, Blocker cause, BenchInput input, params SchedulePart[][] parts) =>
         Assert.Null(CauseChecker.Check(Schedule(input, parts), stage, new StartCause(cause, [])));
 
-    private static void AssertFails(string words, int stage, Blocker cause, BenchInput input, params SchedulePart[][] parts) =>
-        Assert.Contains(words, CauseChecker.Check(Schedule(input, parts), stage, new StartCause(cause, [])), StringComparison.Ordinal);
+    private static void AssertFails(string words, int stage, Blocker cause, BenchInput input, params SchedulePart[][] parts)
+    {
+        var found = CauseChecker.Check(Schedule(input, parts), stage, new StartCause(cause, []));
+        Assert.Contains(words, found, StringComparison.Ordinal);
+    }
 }

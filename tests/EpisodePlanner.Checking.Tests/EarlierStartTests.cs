@@ -16,7 +16,10 @@ public sealed class EarlierStartTests
     [Fact]
     public void CouldStartEarlier_GluedWaitMovesAlong()
     {
-        var input = Input(Attended("Glue", 10, Bob), Wait("Set", 30, Desk) with { GluedTo = 0 }, Attended("Draw", 20, Ann, Desk));
+        var input = Input(
+            Attended("Glue", 10, Bob),
+            Wait("Set", 30, Desk) with { GluedTo = 0 },
+            Attended("Draw", 20, Ann, Desk));
         Assert.False(CauseChecker.CouldStartEarlier(Schedule(input, [Work(10, 20)], [Waited(20, 50)], [Work(0, 20)]), 0));
         var schedule = Schedule(input, [Work(30, 40)], [Waited(40, 70)], [Work(20, 40)]);
         Assert.False(CauseChecker.CouldStartEarlier(schedule, 0));
@@ -34,7 +37,9 @@ public sealed class EarlierStartTests
             foreach (var stage in schedule.Order.Where(i => IsAlone(schedule.Problem, i)))
             {
                 var found = CauseChecker.CouldStartEarlier(schedule, stage);
-                Assert.True(found == HasEarlier(schedule, stage), $"Seed {seed}, {schedule.Problem.Stages[stage].Name}: found {found}.");
+                Assert.True(
+                    found == HasEarlier(schedule, stage),
+                    $"Seed {seed}, {schedule.Problem.Stages[stage].Name}: found {found}.");
             }
         }
     }
@@ -50,7 +55,8 @@ public sealed class EarlierStartTests
     {
         var parts = Enumerable.Range(0, schedule.Problem.Stages.Count).Select(i => schedule.Parts(i).ToArray()).ToArray();
         var old = parts[stage];
-        return Enumerable.Range(0, schedule.Start(stage)).SelectMany(start => Moved(schedule.Problem, stage, old, start)).Any(moved =>
+        var moves = Enumerable.Range(0, schedule.Start(stage)).SelectMany(start => Moved(schedule.Problem, stage, old, start));
+        return moves.Any(moved =>
         {
             parts[stage] = moved;
             return ScheduleChecker.Check(BenchSchedule.FromParts(schedule.Problem, parts)).Count == 0;
@@ -64,7 +70,10 @@ public sealed class EarlierStartTests
             return Patterns(start, about.Minutes, old[0].Mode, problem.Horizon);
 
         if (about.Kind == StageKind.Wait)
-            return Enumerable.Range(start, problem.Horizon - start + 1).Select(end => new[] { old[0] with { Start = start, End = end } });
+        {
+            return Enumerable.Range(start, problem.Horizon - start + 1)
+                .Select(end => new[] { old[0] with { Start = start, End = end } });
+        }
 
         var run = start + about.LoadMinutes;
         return from unload in Enumerable.Range(run + about.Minutes, Math.Max(0, problem.Horizon - run - about.Minutes + 1))

@@ -55,7 +55,10 @@ public sealed class LinkRulesTests
     [Fact]
     public void Check_RunLinks_LeaveFromItsUnload()
     {
-        var input = Input(Print("Print", 10, true), Attended("Draw", 12, Bob)) with { Links = [new BenchLink(0, 1, LinkKind.After)] };
+        var input = Input(Print("Print", 10, true), Attended("Draw", 12, Bob)) with
+        {
+            Links = [new BenchLink(0, 1, LinkKind.After)],
+        };
         AssertRight(input, Printed(10, 10, 40), [Work(43, 55)]);
         AssertWrong("not before 43", input, Printed(10, 10, 40), [Work(42, 54)]);
     }
@@ -70,7 +73,8 @@ public sealed class LinkRulesTests
         var input = Linked(new BenchLink(0, 1, kind) { Lag = -200, AtMost = 5 });
         Assert.Empty(ScheduleChecker.AtMostBroken(Schedule(input, First, [Work(latest, latest + 12)])));
         var late = Schedule(input, First, [Work(latest + 1, latest + 13)]);
-        Assert.Contains("6 minutes after 'Sand', more than 5", Assert.Single(ScheduleChecker.AtMostBroken(late)), StringComparison.Ordinal);
+        var told = Assert.Single(ScheduleChecker.AtMostBroken(late));
+        Assert.Contains("6 minutes after 'Sand', more than 5", told, StringComparison.Ordinal);
         Assert.Empty(ScheduleChecker.Check(late));
     }
 

@@ -52,7 +52,11 @@ public sealed class SittingRulesTests
     {
         var input = Input(Attended("Sand", 10, Bob, Bench), Attended("Weld", 10, Bob, Shed));
         AssertRight(input, [Work(30, 40)], [Work(45, 55)]);
-        AssertWrong("'Weld' works at 44, too soon for Bob after 'Sand' at 40: tidying and setting up take 5", input, [Work(30, 40)], [Work(44, 54)]);
+        AssertWrong(
+            "'Weld' works at 44, too soon for Bob after 'Sand' at 40: tidying and setting up take 5",
+            input,
+            [Work(30, 40)],
+            [Work(44, 54)]);
         AssertRight(input, [Work(46, 56)], [Work(30, 40)]);
         AssertWrong("'Sand' works at 45, too soon for Bob", input, [Work(45, 55)], [Work(30, 40)]);
     }

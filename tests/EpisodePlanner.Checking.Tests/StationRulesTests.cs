@@ -46,7 +46,8 @@ public sealed class StationRulesTests
     {
         var input = Input(Print("First", 10, true), Print("Second", 10, true));
         AssertRight(input, Printed(10, 10, 40), Printed(43, 10, 60));
-        AssertWrong("'Second' takes the printer at 42 while 'First' has it until 43", input, Printed(10, 10, 40), Printed(42, 10, 60));
+        AssertWrong(
+            "'Second' takes the printer at 42 while 'First' has it until 43", input, Printed(10, 10, 40), Printed(42, 10, 60));
     }
 
     [Fact]

@@ -22,7 +22,8 @@ public static class RandomSchedules
 
     private static int? NextOf(BenchProblem problem, SchedulePart[]?[] parts, Dice dice)
     {
-        var ready = Enumerable.Range(0, parts.Length).Where(i => parts[i] is null && Waited(problem, i).All(w => parts[w] is not null));
+        var ready = Enumerable.Range(0, parts.Length)
+            .Where(i => parts[i] is null && Waited(problem, i).All(w => parts[w] is not null));
         var choice = ready.ToArray();
         return choice.Length == 0 ? null : dice.Pick(choice);
     }

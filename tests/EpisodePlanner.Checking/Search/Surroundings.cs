@@ -10,6 +10,7 @@ internal sealed class Surroundings
     private readonly IReadOnlyList<SchedulePart[]?> placed;
     private readonly ProblemHours hours;
     private readonly Dictionary<int, Hours> free = [];
+    private readonly Dictionary<(int Person, int Place), Hours> shared = [];
     private readonly ILookup<int, Stretch> taken;
 
     /// <param name="problem">The problem.</param>
@@ -65,7 +66,16 @@ internal sealed class Surroundings
     }
 
     /// <summary>When a person and a place are both open.</summary>
-    public Hours Shared(int person, int place) => Station(person).And(Station(place));
+    public Hours Shared(int person, int place)
+    {
+        if (!shared.TryGetValue((person, place), out var result))
+        {
+            result = Station(person).And(Station(place));
+            shared.Add((person, place), result);
+        }
+
+        return result;
+    }
 
     /// <summary>Open for every station and limit of a list.</summary>
     public Hours Open(IEnumerable<int> stations, IEnumerable<int> limits) =>
