@@ -5,7 +5,10 @@ namespace EpisodePlanner.Planning.Files;
 
 /// <summary>One step from a format of the file to the next.</summary>
 /// <param name="From">The format it starts from.</param>
-/// <param name="Upgrade">Changes a document of that format into the next one; the number is changed by the caller.</param>
+/// <param name="Upgrade">
+/// Changes a document of that format into the next one; the number is changed by the caller. It leaves what it does not
+/// recognise as it is: the document has not been checked yet.
+/// </param>
 public sealed record FormatStep(int From, Action<JsonObject> Upgrade);
 
 /// <summary>The formats that can be read, and the way from each older one to <see cref="Workshop.CurrentFormat"/>.</summary>

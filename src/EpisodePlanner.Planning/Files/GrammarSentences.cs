@@ -21,6 +21,7 @@ internal static class GrammarSentences
 
     private static string At(byte found, char previous) => (char)found switch
     {
+        _ when previous == '\\' => "after a backslash only \" \\ / b f n r t and u with four digits can stand.",
         '/' => "JSON has no comments; take it out, or keep it in a note.",
         ']' or '}' when previous == ',' => "a comma stands before the closing bracket; take it out.",
         ']' or '}' => $"'{(char)found}' closes something that is not open here, or a value is missing before it.",
@@ -28,7 +29,6 @@ internal static class GrammarSentences
         '"' or '{' or '[' when IsEndOfValue(previous) => "something is missing before this; most likely a comma.",
         ',' => "a value is missing before this comma.",
         '\n' or '\r' or '\t' => "a text must end on its line; a quote is missing, or write \\n for a new line and \\t for a tab.",
-        '\\' => "after a backslash only \" \\ / b f n r t and u with four digits can stand.",
         < ' ' => $"the control character U+{found.ToString("X4", CultureInfo.InvariantCulture)} can't stand here.",
         (>= '0' and <= '9') or '+' or '-' or '.' => "this is no number of JSON; write 0.5 or 12, not .5, +12, 012 or 1.",
         (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') => "this can't stand here; texts and names need double quotes, and the only "

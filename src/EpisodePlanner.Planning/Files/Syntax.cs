@@ -46,7 +46,7 @@ internal static class Syntax
             at += length;
         }
 
-        return $"Wrong encoding: {Position(bytes, at)} is not UTF-8 (byte 0x{bytes[at]:X2}); save the file as UTF-8.";
+        return $"Wrong encoding: {Position(bytes, at)}: the byte 0x{bytes[at]:X2} is not UTF-8; save the file as UTF-8.";
     }
 
     private static string? GrammarProblem(ReadOnlySpan<byte> bytes)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using EpisodePlanner.Planning.Files.Text;
 
 namespace EpisodePlanner.Planning.Files;
 
@@ -12,10 +13,7 @@ internal static class Upgrading
     public static Reason? Upgrade(JsonElement document, FormatSteps steps, out JsonElement root)
     {
         root = document;
-        if (document.ValueKind != JsonValueKind.Object
-            || !document.TryGetProperty("format", out var number)
-            || !number.TryGetWhole(out var format)
-            || format == Workshop.CurrentFormat)
+        if (FormatOf(document) is not { } format || format == Workshop.CurrentFormat)
         {
             return null;
         }
@@ -35,15 +33,26 @@ internal static class Upgrading
             root = JsonSerializer.SerializeToElement(node);
             return null;
         }
-        catch (JsonException)
+        catch (Exception problem) when (problem is JsonException or InvalidOperationException)
         {
-            return new Reason("$", "A member is written twice in one of the objects; keep one of them.");
+            return new Reason("$", "A member is written twice in one of the objects, or its name is not proper Unicode text.");
         }
     }
 
-    private static bool TryGetWhole(this JsonElement element, out int whole)
+    /// <summary>The format's number; null where there is none, which reading tells later.</summary>
+    private static int? FormatOf(JsonElement document)
     {
-        whole = 0;
-        return element.ValueKind == JsonValueKind.Number && element.TryGetInt32(out whole);
+        if (document.ValueKind == JsonValueKind.Object)
+        {
+            foreach (var member in document.EnumerateObject())
+            {
+                if (Unicode.TryGet(member, out var name) && name == "format" && member.Value.ValueKind == JsonValueKind.Number)
+                {
+                    return member.Value.TryGetInt32(out var whole) ? whole : null;
+                }
+            }
+        }
+
+        return null;
     }
 }

@@ -102,7 +102,7 @@ internal static class Forms
     private static Parsed<Instant> ParseInstant(string text)
     {
         var parsed = AnyOffset.Parse(text.ToUpperInvariant());
-        if (parsed.Success && parsed.Value.Year is > 0 and <= LastYear)
+        if (parsed.Success && !text.Contains("T24:", StringComparison.Ordinal) && parsed.Value.Year is > 0 and <= LastYear)
         {
             return new(parsed.Value.ToInstant(), null);
         }
