@@ -86,7 +86,7 @@ public sealed record Episode : IThing
 
     /// <summary>Whatever else helps.</summary>
     [StringLength(4_000)]
-    [DataType(DataType.MultilineText)]
+    [ManyLines]
     public string? Note { get; init; }
 }
 

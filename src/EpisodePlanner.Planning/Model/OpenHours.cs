@@ -64,7 +64,7 @@ public sealed record DatedHours
 
     /// <summary>Why, for people.</summary>
     [StringLength(500)]
-    [DataType(DataType.MultilineText)]
+    [ManyLines]
     public string? Note { get; init; }
 }
 
@@ -79,6 +79,6 @@ public sealed record BusyTime
 
     /// <summary>What it is, for people.</summary>
     [StringLength(500)]
-    [DataType(DataType.MultilineText)]
+    [ManyLines]
     public string? Note { get; init; }
 }

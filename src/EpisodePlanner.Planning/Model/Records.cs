@@ -56,7 +56,7 @@ public sealed record LogEntry : IThing
 
     /// <summary>What happened, in the maker's words.</summary>
     [StringLength(4_000)]
-    [DataType(DataType.MultilineText)]
+    [ManyLines]
     public string? Note { get; init; }
 }
 
@@ -134,7 +134,7 @@ public sealed record Booking : IThing
 
     /// <summary>What it is for.</summary>
     [StringLength(500)]
-    [DataType(DataType.MultilineText)]
+    [ManyLines]
     public string? Note { get; init; }
 }
 

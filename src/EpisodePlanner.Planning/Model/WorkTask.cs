@@ -52,7 +52,7 @@ public sealed record WorkTask : IThing
 
     /// <summary>Whatever else helps.</summary>
     [StringLength(4_000)]
-    [DataType(DataType.MultilineText)]
+    [ManyLines]
     public string? Note { get; init; }
 }
 

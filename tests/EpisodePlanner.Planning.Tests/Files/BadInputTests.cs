@@ -19,7 +19,7 @@ public sealed class BadInputTests
     [InlineData("\"note\": \"rod ran out\"", "\"note\": \"rod\\u0000\"", "$.log[0].note", "only tabs and line feeds are possible.")]
     [InlineData("\"name\": \"Ben\"", "\"id2\": \"Ben\"", "$.people[0].name", "The member 'name' is missing; a text in double quotes must be there.", 1)]
     [InlineData("\"id\": \"ben\"", "\"id\": \"ben two\"", "$.people[0].id", "'ben two' can't be an id", 0, "perhaps 'ben-two'.")]
-    [InlineData("\"id\": \"ben\"", "\"id\": \"nuala\"", "$.people[1].id", "'nuala' is already the id of element 0 of this array; ids must differ.")]
+    [InlineData("\"id\": \"l2\"", "\"id\": \"l1\"", "$.log[1].id", "'l1' is already the id of element 0 of this array; ids must differ.")]
     [InlineData("\"id\": \"pull\"", "\"id\": \"first-layer\"", "$.tasks[0].shots[1].id", "'first-layer' is already the id of element 0")]
     [InlineData("\"hours\": 12,\n          \"needs\"", "\"hours\": -12, \"needs\"", "$.tasks[2].stages[0].hours", "-12 can't stand here; a number from 0 to 10,000 would be right.")]
     [InlineData("\"hours\": 12,\n          \"needs\"", "\"hours\": 10000.01, \"needs\"", "$.tasks[2].stages[0].hours", "10000.01 can't stand here")]

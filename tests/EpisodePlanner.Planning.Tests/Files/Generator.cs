@@ -89,7 +89,7 @@ internal sealed class Generator(int seed)
         var limits = property.GetCustomAttribute<StringLengthAttribute>();
         var most = Math.Min(limits?.MaximumLength ?? 20, 20);
         var text = string.Concat(Enumerable.Range(0, random.Next(0, most / 2)).Select(_ => Rune()));
-        var isNote = property.GetCustomAttribute<DataTypeAttribute>()?.DataType == DataType.MultilineText;
+        var isNote = property.IsDefined(typeof(ManyLinesAttribute));
         return (limits?.MinimumLength > 0 ? "x" : "") + text + (isNote ? "\n\t" : "");
     }
 

@@ -159,9 +159,9 @@ public sealed class WorkLineTests
     {
         var workshop = Bytes.Whole("""
             { "format": 1, "name": "Shed", "zone": "Europe/Dublin",
-              "tasks": [ { "id": "t7", "name": "buy steel", "series": "walker" } ],
-              "series": [ { "name": "Walker", "work": ["weld, 1 h, after T7, after cut", "cut, 1 h, after Buy Steel"] } ] }
-            """.Replace("T7", "t7", StringComparison.Ordinal));
+              "tasks": [ { "id": "t7", "name": "buy steel", "series": "walker", "stages": [ { "hours": 1 } ] } ],
+              "series": [ { "name": "Walker", "work": ["weld, 1 h, after t7, after cut", "cut, 1 h, after Buy Steel"] } ] }
+            """);
 
         Assert.Equal(["cut", "t7"], workshop.Tasks.Find(new Id("weld"))!.Links.Select(link => link.Task.ToString()));
         Assert.Equal(["t7"], workshop.Tasks.Find(new Id("cut"))!.Links.Select(link => link.Task.ToString()));

@@ -56,7 +56,7 @@ internal static class ShapeFactory
     private static StringShape Text(PropertyInfo property)
     {
         var limits = property.GetCustomAttribute<StringLengthAttribute>();
-        var manyLines = property.GetCustomAttribute<DataTypeAttribute>()?.DataType == DataType.MultilineText;
+        var manyLines = property.IsDefined(typeof(ManyLinesAttribute));
         return new StringShape(limits?.MinimumLength ?? 0, limits?.MaximumLength ?? LongestUnlimitedText, manyLines);
     }
 
