@@ -23,10 +23,13 @@ internal sealed partial class Origins(Reading reading)
         $"$.series{Index(reading.Positions.GetValueOrDefault(("series", series.Id)))}.work{Index(line)}";
 
     /// <summary>A path such as <c>$.tasks['weld'].links[0]</c> as the file has it: <c>$.tasks[3].links[0]</c>.</summary>
-    public string InFile(Workshop workshop, string where)
+    /// <param name="workshop">The workshop as it was read, its lists in the order of the file.</param>
+    /// <param name="where">The path by ids.</param>
+    /// <param name="at">What stands there, where anything does.</param>
+    public string InFile(Workshop workshop, string where, out object? at)
     {
         var (path, member) = ("$", "");
-        object? at = workshop;
+        at = workshop;
         foreach (Match step in Steps().Matches(where))
         {
             var (text, next) = Follow(at, member, step);

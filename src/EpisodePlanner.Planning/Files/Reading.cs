@@ -73,10 +73,11 @@ internal sealed class Reading
     }
 
     /// <summary>Notes a reason that was found after reading, unless it may only follow from a value that was refused.</summary>
-    public void TellUnlessDamaged(Reason reason)
+    /// <param name="reason">The reason, with its place in the file.</param>
+    /// <param name="standsAlone">Whether it can't follow from a neighbour in the same object, as with a reference.</param>
+    public void TellUnlessDamaged(Reason reason, bool standsAlone)
     {
-        var member = reason.Where.LastIndexOf('.');
-        if (shaken.Contains(reason.Where) || (member > 0 && shaken.Contains(reason.Where[..member])))
+        if (!standsAlone && (shaken.Contains(reason.Where) || shaken.Contains(Parent(reason.Where))))
         {
             return;
         }
@@ -141,6 +142,8 @@ internal sealed class Reading
         var end = segments.FindLastIndex(segment => segment[0] == '.');
         return end <= 0 ? "$" + string.Concat(segments) : "$" + string.Concat(segments.Take(end));
     }
+
+    private static string Parent(string path) => path[..Math.Max(1, path.LastIndexOf('.'))];
 
     private static string Segment(string member) =>
         member.Length is > 0 and <= 40 && member.All(char.IsAsciiLetterOrDigit)

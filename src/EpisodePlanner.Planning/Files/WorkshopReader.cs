@@ -31,7 +31,8 @@ internal static class WorkshopReader
     {
         foreach (var reason in WorkshopRules.Check(workshop))
         {
-            reading.TellUnlessDamaged(reason with { Where = origins.InFile(workshop, reason.Where) });
+            var where = origins.InFile(workshop, reason.Where, out var value);
+            reading.TellUnlessDamaged(reason with { Where = where }, standsAlone: value is Id);
         }
     }
 }

@@ -2,11 +2,11 @@ using System.ComponentModel.DataAnnotations;
 
 namespace EpisodePlanner.Planning;
 
-/// <summary>
-/// Everything one maker plans, at one moment: the unit of storage, sharing, import and export. Immutable; it changes
-/// only through Apply, which keeps every reference whole.
-/// </summary>
-/// <remarks>The order of the members is the order in the workshop file.</remarks>
+/// <summary>Everything one maker plans, at one moment: the unit of storage, sharing, import and export.</summary>
+/// <remarks>
+/// Immutable; it changes only through Apply, which keeps every reference whole. The order of the members is the order
+/// in the workshop file.
+/// </remarks>
 public sealed record Workshop
 {
     /// <summary>The newest file format this code reads and the one it writes.</summary>

@@ -16,10 +16,9 @@ public sealed class SchemaTests
     [Fact]
     public void Write_IsTheCommittedSchema()
     {
-        var path = Path.Combine(Root(), "demo-seed", "workshop.schema.json");
-        if (Environment.GetEnvironmentVariable("EPISODEPLANNER_UPDATE") == "1")
+        var path = Repository.File("demo-seed/workshop.schema.json");
+        if (Repository.IsUpdating)
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.WriteAllText(path, WorkshopSchema.Write());
         }
 
@@ -95,15 +94,4 @@ public sealed class SchemaTests
         JsonArray items => items.SelectMany(Objects),
         _ => [],
     };
-
-    private static string Root()
-    {
-        var directory = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(directory.FullName, "EpisodePlanner.sln")))
-        {
-            directory = directory.Parent!;
-        }
-
-        return directory.FullName;
-    }
 }

@@ -28,6 +28,7 @@ internal static class Forms
         Parse = ParseId,
         Format = id => id.ToString(),
         Pattern = "^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$",
+        Placeholder = new Id("unread"),
     };
 
     /// <summary>Dates: "2027-03-05".</summary>

@@ -20,7 +20,7 @@ internal sealed class SeriesLines(
             var (line, problem) = WorkLineParser.Parse(series.Work[i]);
             if (line is null)
             {
-                reading.TellUnlessDamaged(new Reason(origins.LinePath(series, i), problem!));
+                reading.TellUnlessDamaged(new Reason(origins.LinePath(series, i), problem!), standsAlone: true);
             }
             else
             {
@@ -79,7 +79,7 @@ internal sealed class SeriesLines(
             .ToList();
         if (found.Count != 1)
         {
-            reading.TellUnlessDamaged(new Reason(made.Path, Problem(name, found)));
+            reading.TellUnlessDamaged(new Reason(made.Path, Problem(name, found)), standsAlone: true);
         }
 
         return found.Count == 1 ? found[0] : null;
