@@ -56,7 +56,8 @@ internal sealed class CanonicalWriter
     public void Text(string text)
     {
         Raw("\"");
-        Raw(text.AsSpan().IndexOfAnyInRange('\0', '\x1f') < 0 && text.AsSpan().IndexOfAny('"', '\\') < 0 ? text : Escape(text));
+        var isPlain = text.AsSpan().IndexOfAnyInRange('\0', '\x1f') < 0 && text.AsSpan().IndexOfAny('"', '\\') < 0;
+        Raw(isPlain ? text : Escape(text));
         Raw("\"");
     }
 

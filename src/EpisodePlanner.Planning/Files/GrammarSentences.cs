@@ -28,13 +28,14 @@ internal static class GrammarSentences
         '\'' => "texts and names stand in double quotes, not in single ones.",
         '"' or '{' or '[' when IsEndOfValue(previous) => "something is missing before this; most likely a comma.",
         ',' => "a value is missing before this comma.",
-        '\n' or '\r' or '\t' => "a text must end on its line; a quote is missing, or write \\n for a new line and \\t for a tab.",
+        '\n' or '\r' or '\t' => "a text must end on its line; a quote is missing, or write \\n for a new line, \\t for a tab.",
         < ' ' => $"the control character U+{found.ToString("X4", CultureInfo.InvariantCulture)} can't stand here.",
         (>= '0' and <= '9') or '+' or '-' or '.' => "this is no number of JSON; write 0.5 or 12, not .5, +12, 012 or 1.",
-        (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') => "this can't stand here; texts and names need double quotes, and the only "
-            + "bare words are true, false and null.",
+        (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') => "this can't stand here; texts and names need double quotes, "
+            + "and the only bare words are true, false and null.",
         _ => "this can't stand here; a comma, a colon, a quote or a bracket is wrong or missing.",
     };
 
-    private static bool IsEndOfValue(char previous) => previous is '"' or '}' or ']' || char.IsAsciiLetterOrDigit(previous);
+    private static bool IsEndOfValue(char previous) =>
+        previous is '"' or '}' or ']' || char.IsAsciiLetterOrDigit(previous);
 }

@@ -13,11 +13,13 @@ internal sealed class Reading
 
     private readonly List<Reason> reasons = [];
     private readonly List<string> segments = [];
-    private readonly HashSet<string> damaged = new(StringComparer.Ordinal);
-    private readonly HashSet<string> shaken = new(StringComparer.Ordinal);
+    private readonly Damage damage = new();
 
     /// <summary>How many things were wrong, told or not.</summary>
     public int Count { get; private set; }
+
+    /// <summary>Whether more would only be counted.</summary>
+    public bool IsFull => Count >= MostReasons;
 
     /// <summary>Whether a thing's id could not be read, so that references to it can't be judged.</summary>
     public bool HasNameless { get; private set; }
@@ -42,12 +44,7 @@ internal sealed class Reading
     /// <param name="alone">Whether its neighbours in the object make sense without it.</param>
     public void Refuse(string says, bool alone = false)
     {
-        damaged.Add(Here);
-        if (!alone)
-        {
-            shaken.Add(Owner(segments));
-        }
-
+        damage.Add(segments, alone);
         Tell(new Reason(Here, says));
     }
 
@@ -60,7 +57,7 @@ internal sealed class Reading
     }
 
     /// <summary>Notes that the value here is of the wrong kind.</summary>
-    public void RefuseKind(JsonElement element, string wanted) => Refuse(element.ValueKind == JsonValueKind.Null
+    public void RefuseKind(JsonElement element, string wanted) => Refuse(element.ValueKind is JsonValueKind.Null
         ? $"null can't stand here; leave the member out, or write {wanted}."
         : $"This is {Say.Kind(element.ValueKind)}; {wanted} would be right.");
 
@@ -72,26 +69,19 @@ internal sealed class Reading
         Leave();
     }
 
-    /// <summary>Notes a reason that was found after reading, unless it may only follow from a value that was refused.</summary>
+    /// <summary>Notes a reason found after reading, unless it may only follow from a value that was refused.</summary>
     /// <param name="reason">The reason, with its place in the file.</param>
     /// <param name="standsAlone">Whether it can't follow from a neighbour in the same object, as with a reference.</param>
     public void TellUnlessDamaged(Reason reason, bool standsAlone)
     {
-        if (!standsAlone && (shaken.Contains(reason.Where) || shaken.Contains(Parent(reason.Where))))
+        if (!damage.MayExplain(reason.Where, standsAlone))
         {
-            return;
+            Tell(reason);
         }
-
-        for (var at = reason.Where; at.Length > 1; at = at[..at.LastIndexOfAny(['.', '['])])
-        {
-            if (damaged.Contains(at))
-            {
-                return;
-            }
-        }
-
-        Tell(reason);
     }
+
+    /// <summary>Counts a reason that is not told one by one.</summary>
+    public void CountOneMore() => Count++;
 
     /// <summary>Notes that a thing could not be read at all.</summary>
     public void NoteNameless() => HasNameless = true;
@@ -135,15 +125,6 @@ internal sealed class Reading
             reasons.Add(reason);
         }
     }
-
-    /// <summary>The object that holds the value here; at the root, the value itself.</summary>
-    private static string Owner(List<string> segments)
-    {
-        var end = segments.FindLastIndex(segment => segment[0] == '.');
-        return end <= 0 ? "$" + string.Concat(segments) : "$" + string.Concat(segments.Take(end));
-    }
-
-    private static string Parent(string path) => path[..Math.Max(1, path.LastIndexOf('.'))];
 
     private static string Segment(string member) =>
         member.Length is > 0 and <= 40 && member.All(char.IsAsciiLetterOrDigit)

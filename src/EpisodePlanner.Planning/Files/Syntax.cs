@@ -56,7 +56,7 @@ internal static class Syntax
         {
             while (reader.Read())
             {
-                if (reader.CurrentDepth >= DeepestNesting && reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
+                if (reader.CurrentDepth >= DeepestNesting && IsOpening(reader.TokenType))
                 {
                     return $"{Position(bytes, (int)reader.TokenStartIndex)}: objects and arrays are nested deeper than "
                         + $"{DeepestNesting}; a workshop needs no more than 10.";
@@ -70,6 +70,9 @@ internal static class Syntax
 
         return null;
     }
+
+    private static bool IsOpening(JsonTokenType token) =>
+        token is JsonTokenType.StartObject or JsonTokenType.StartArray;
 
     /// <summary>A place for people: "line 3, column 5", both from 1, columns in characters.</summary>
     public static string Position(ReadOnlySpan<byte> bytes, int offset)

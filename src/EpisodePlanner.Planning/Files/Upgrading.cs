@@ -35,7 +35,8 @@ internal static class Upgrading
         }
         catch (Exception problem) when (problem is JsonException or InvalidOperationException)
         {
-            return new Reason("$", "A member is written twice in one of the objects, or its name is not proper Unicode text.");
+            return new Reason(
+                "$", "A member is written twice in one of the objects, or its name is not proper Unicode text.");
         }
     }
 
@@ -46,7 +47,8 @@ internal static class Upgrading
         {
             foreach (var member in document.EnumerateObject())
             {
-                if (Unicode.TryGet(member, out var name) && name == "format" && member.Value.ValueKind == JsonValueKind.Number)
+                if (Unicode.TryGet(member, out var name) && name == "format"
+                    && member.Value.ValueKind == JsonValueKind.Number)
                 {
                     return member.Value.TryGetInt32(out var whole) ? whole : null;
                 }

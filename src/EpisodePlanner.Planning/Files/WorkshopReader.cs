@@ -19,7 +19,7 @@ internal static class WorkshopReader
 
         var origins = new Origins(reading);
         var workshop = WorkLineExpansion.Expand(ImportCompletion.Complete(asRead), reading, origins);
-        if (!reading.HasNameless)
+        if (!reading.HasNameless && !reading.IsFull)
         {
             CheckRules(workshop, reading, origins);
         }
@@ -31,6 +31,12 @@ internal static class WorkshopReader
     {
         foreach (var reason in WorkshopRules.Check(workshop))
         {
+            if (reading.IsFull)
+            {
+                reading.CountOneMore();
+                continue;
+            }
+
             var where = origins.InFile(workshop, reason.Where, out var value);
             reading.TellUnlessDamaged(reason with { Where = where }, standsAlone: value is Id);
         }

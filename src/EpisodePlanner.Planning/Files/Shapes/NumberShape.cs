@@ -12,7 +12,8 @@ internal sealed class NumberShape(bool whole, decimal least, decimal most) : Sha
 
     public override Type Type => whole ? typeof(int) : typeof(decimal);
 
-    public override string Wanted => $"a {(whole ? "whole number" : "number")} from {Say.Number(least)} to {Say.Number(most)}";
+    public override string Wanted =>
+        $"a {(whole ? "whole number" : "number")} from {Say.Number(least)} to {Say.Number(most)}";
 
     public override object Placeholder => box(Math.Clamp(1, least, most));
 

@@ -76,7 +76,8 @@ internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int
         if (member.IsRequired)
         {
             reading.Enter(member.Name);
-            reading.Refuse($"The member '{member.Name}' is missing; {member.Shape.Wanted} must be there.", member.Shape is StringShape);
+            reading.Refuse(
+                $"The member '{member.Name}' is missing; {member.Shape.Wanted} must be there.", member.Shape is StringShape);
             reading.Leave();
             member.Set(thing, member.Shape.Placeholder);
         }

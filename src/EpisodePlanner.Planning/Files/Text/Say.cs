@@ -15,11 +15,14 @@ internal static class Say
         var shown = new StringBuilder("'");
         foreach (var c in text.AsSpan(0, Math.Min(text.Length, Longest)))
         {
-            shown.Append(char.IsControl(c) || char.IsSurrogate(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format ? '?' : c);
+            shown.Append(IsSafe(c) ? c : '?');
         }
 
         return shown.Append(text.Length > Longest ? "…'" : "'").ToString();
     }
+
+    private static bool IsSafe(char c) =>
+        !char.IsControl(c) && !char.IsSurrogate(c) && char.GetUnicodeCategory(c) is not UnicodeCategory.Format;
 
     /// <summary>A number as people write it: 10,000.</summary>
     public static string Number(decimal number) => number.ToString("#,0.######", CultureInfo.InvariantCulture);
@@ -38,7 +41,7 @@ internal static class Say
     /// <summary>Names in a row: a, b, c.</summary>
     public static string Row(IEnumerable<string> names) => string.Join(", ", names);
 
-    /// <summary>A proposal for a mistyped word, as the end of a sentence: "; did you mean 'hours'?", or a full stop.</summary>
+    /// <summary>The end of a sentence about a mistyped word: "; did you mean 'hours'?", or a full stop.</summary>
     public static string Proposal(string typed, IEnumerable<string> known) =>
         Typos.Nearest(typed, known) is { } near ? $"; did you mean '{near}'?" : ".";
 }

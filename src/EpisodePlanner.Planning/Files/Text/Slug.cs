@@ -9,8 +9,8 @@ internal static class Slug
 
     private static readonly string[] Foreign =
     [
-        "aàáâãåāăą", "cçćč", "dďđð", "eèéêëēęě", "gğ", "iìíîïīı", "lłľ", "nñńň", "oòóôõøōő", "rřŕ", "sśšşș", "tťțţ",
-        "uùúûūůű", "yýÿ", "zźżž",
+        "aàáâãåāăą", "cçćč", "dďđð", "eèéêëēęě", "gğ", "iìíîïīı", "lłľ", "nñńň", "oòóôõøōő", "rřŕ", "sśšşș",
+        "tťțţ", "uùúûūůű", "yýÿ", "zźżž",
     ];
 
     private static readonly Dictionary<char, string> Plain = MakePlain();
@@ -51,7 +51,15 @@ internal static class Slug
 
     private static Dictionary<char, string> MakePlain()
     {
-        var plain = new Dictionary<char, string> { ['ä'] = "ae", ['ö'] = "oe", ['ü'] = "ue", ['ß'] = "ss", ['æ'] = "ae", ['œ'] = "oe" };
+        var plain = new Dictionary<char, string>
+        {
+            ['ä'] = "ae",
+            ['ö'] = "oe",
+            ['ü'] = "ue",
+            ['ß'] = "ss",
+            ['æ'] = "ae",
+            ['œ'] = "oe",
+        };
         foreach (var letters in Foreign)
         {
             foreach (var letter in letters[1..])

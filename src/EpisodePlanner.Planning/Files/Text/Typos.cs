@@ -15,6 +15,7 @@ internal static class Typos
 
         var furthest = Math.Max(1, typed.Length / 3);
         return known
+            .Where(word => Math.Abs(word.Length - typed.Length) <= furthest)
             .Select(word => (Word: word, Distance: Distance(typed.ToUpperInvariant(), word.ToUpperInvariant())))
             .Where(near => near.Distance <= furthest)
             .OrderBy(near => near.Distance)

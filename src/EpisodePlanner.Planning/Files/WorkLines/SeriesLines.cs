@@ -5,12 +5,8 @@ namespace EpisodePlanner.Planning.Files.WorkLines;
 
 /// <summary>The lines of work of one series.</summary>
 internal sealed class SeriesLines(
-    Series series, Keyed<WorkTask> tasks, WorkNames names, Reading reading, Origins origins)
+    Series series, IEnumerable<WorkTask> tasks, WorkNames names, Reading reading, Origins origins)
 {
-    private readonly List<(string Name, Id Id)> known = [.. tasks
-        .Where(task => task.Series == series.Id || series.Milestones.Any(milestone => milestone.Id == task.Milestone))
-        .Select(task => (task.Name, task.Id))];
-
     /// <summary>What the lines became, in their order.</summary>
     public List<MadeLine> Expand(List<Machine> printers)
     {
@@ -28,8 +24,8 @@ internal sealed class SeriesLines(
             }
         }
 
-        known.AddRange(made.Select(line => (line.Task.Name, line.Task.Id)));
-        return [.. made.Select((line, i) => line with { Task = line.Task with { Links = Links(line, i > 0 ? made[i - 1] : null) } })];
+        var known = new KnownWork(tasks.Concat(made.Select(line => line.Task)), reading);
+        return [.. made.Select((line, i) => Linked(line, i > 0 ? made[i - 1] : null, known))];
     }
 
     private MadeLine Make(WorkLine line, string path, List<Machine> printers)
@@ -56,37 +52,11 @@ internal sealed class SeriesLines(
             : stage;
     }
 
-    private ValueList<TaskLink> Links(MadeLine made, MadeLine? above)
+    private static MadeLine Linked(MadeLine made, MadeLine? above, KnownWork known)
     {
-        if (made.Line.After.Count == 0)
-        {
-            return above is null ? [] : [new TaskLink { Task = above.Task.Id, Assumed = true }];
-        }
-
-        return made.Line.After
-            .Select(name => Find(name, made))
-            .OfType<Id>()
-            .Distinct()
-            .Select(id => new TaskLink { Task = id })
-            .ToValueList();
+        var links = made.Line.After.Count > 0 ? known.Links(made)
+            : above is null ? []
+            : [new TaskLink { Task = above.Task.Id, Assumed = true }];
+        return made with { Task = made.Task with { Links = links } };
     }
-
-    private Id? Find(string name, MadeLine made)
-    {
-        var found = known
-            .Where(task => task.Id != made.Task.Id && (task.Id.ToString() == name || task.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
-            .Select(task => task.Id)
-            .ToList();
-        if (found.Count != 1)
-        {
-            reading.TellUnlessDamaged(new Reason(made.Path, Problem(name, found)), standsAlone: true);
-        }
-
-        return found.Count == 1 ? found[0] : null;
-    }
-
-    private string Problem(string name, List<Id> found) => found.Count > 0
-        ? $"'after {name}' can mean {Say.Row(found.Select(id => id.ToString()))}; write the id of the one that is meant."
-        : $"'after {name}' names no other work of this series"
-            + Say.Proposal(name, known.SelectMany(task => new[] { task.Name, task.Id.ToString() }));
 }

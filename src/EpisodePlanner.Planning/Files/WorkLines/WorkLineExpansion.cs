@@ -18,15 +18,33 @@ internal static class WorkLineExpansion
             new Names(workshop.Tasks.Select(task => task.Id)),
             new Names(workshop.Series.SelectMany(series => series.Milestones).Select(milestone => milestone.Id)));
         var printers = workshop.Machines.Where(machine => machine.Kind == MachineKind.Printer).ToList();
+        var tasksOf = TasksBySeries(workshop);
         var (tasks, series) = (workshop.Tasks.ToList(), new List<Series>());
         foreach (var each in workshop.Series)
         {
-            var made = new SeriesLines(each, workshop.Tasks, names, reading, origins).Expand(printers);
+            var made = new SeriesLines(each, tasksOf[each.Id], names, reading, origins).Expand(printers);
             tasks.AddRange(made.Select(line => line.Task));
-            series.Add(each with { Milestones = [.. each.Milestones, .. made.Select(line => line.Milestone)], Work = [] });
+            var milestones = each.Milestones.Concat(made.Select(line => line.Milestone)).ToValueList();
+            series.Add(each with { Milestones = milestones, Work = [] });
         }
 
         return workshop with { Tasks = tasks.ToKeyed(), Series = series.ToKeyed() };
+    }
+
+    private static ILookup<Id, WorkTask> TasksBySeries(Workshop workshop)
+    {
+        var homes = new Dictionary<Id, Id>();
+        foreach (var series in workshop.Series)
+        {
+            foreach (var milestone in series.Milestones)
+            {
+                homes[milestone.Id] = series.Id;
+            }
+        }
+
+        return workshop.Tasks.ToLookup(task => task.Milestone is { } milestone
+            ? homes.GetValueOrDefault(milestone)
+            : task.Series.GetValueOrDefault());
     }
 }
 

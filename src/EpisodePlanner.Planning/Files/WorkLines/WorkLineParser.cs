@@ -25,7 +25,8 @@ internal static partial class WorkLineParser
 
         return TryHours(length, out var hours)
             ? new(new WorkLine(name, hours, after.ToValueList()), null)
-            : new(null, $"The length '{parts[^1]}' is out of range; more than 0 and at most {Say.Number(MostHours)} hours are possible.");
+            : new(null, $"The length '{parts[^1]}' is out of range; more than 0 and at most "
+                + $"{Say.Number(MostHours)} hours are possible.");
     }
 
     private static string? Problem(string text, string name, List<string> parts, List<string> after, Match length)
@@ -69,7 +70,8 @@ internal static partial class WorkLineParser
         return isNumber && hours > 0 && hours <= MostHours;
     }
 
-    [GeneratedRegex(@"^(?<number>[0-9]+(\.[0-9]+)?)\s*(?<unit>h|hrs?|hours?|m|mins?|minutes?|d|days?)\.?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"^(?<number>[0-9]+(\.[0-9]+)?)\s*(?<unit>h|hrs?|hours?|m|mins?|minutes?|d|days?)\.?$", RegexOptions.IgnoreCase)]
     private static partial Regex Length();
 
     [GeneratedRegex("^[0-9]+$")]
