@@ -19,7 +19,7 @@ internal sealed class Reading
     public int Count { get; private set; }
 
     /// <summary>Whether more would only be counted.</summary>
-    public bool IsFull => Count >= MostReasons;
+    public bool IsFull => Count > MostReasons;
 
     /// <summary>Whether a thing's id could not be read, so that references to it can't be judged.</summary>
     public bool HasNameless { get; private set; }

@@ -32,10 +32,7 @@ internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int
         }
         else if (!byName.TryGetValue(name, out var index))
         {
-            var hint = Typos.Nearest(name, byName.Keys) is { } near
-                ? $"did you mean '{near}'?"
-                : $"here can stand: {Say.Row(byName.Keys)}.";
-            reading.Complain(name, $"There is no member {Say.Quote(name)} here; {hint}");
+            reading.Complain(name, $"There is no member {Say.Quote(name)} here; {(reading.IsFull ? "" : Hint(name))}");
         }
         else if (found[index] is not null)
         {
@@ -46,6 +43,10 @@ internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int
             found[index] = property.Value;
         }
     }
+
+    private string Hint(string name) => Typos.Nearest(name, byName.Keys) is { } near
+        ? $"did you mean '{near}'?"
+        : $"here can stand: {Say.Row(byName.Keys)}.";
 
     private void ReadMember(object thing, MemberShape member, JsonElement? element)
     {
