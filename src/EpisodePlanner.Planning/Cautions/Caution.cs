@@ -27,9 +27,5 @@ public enum SourceStanding
 /// <summary>What a caution gives way to.</summary>
 internal static class Deferral
 {
-    public const string All = "The manufacturer's instructions, local codes and licensed trades come first.";
-
-    public const string Instructions = "The manufacturer's instructions and local codes come first.";
-
-    public const string Trades = "Local codes and licensed trades come first.";
+    public const string Sentence = "The manufacturer's instructions, local codes and licensed trades come first.";
 }

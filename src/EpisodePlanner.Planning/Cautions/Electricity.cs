@@ -9,7 +9,7 @@ internal static class Electricity
         + "away from the way out and from anything that burns.",
         "USFA/FEMA and NFPA guidance on lithium-ion batteries",
         SourceStanding.LookedUp,
-        Deferral.Instructions);
+        Deferral.Sentence);
 
     // The code's number is from memory.
     public static readonly Caution Mains = new(
@@ -18,5 +18,5 @@ internal static class Electricity
         + "fixed wiring to a licensed electrician.",
         "NFPA 70 or the local wiring code",
         SourceStanding.FromMemory,
-        Deferral.Trades);
+        Deferral.Sentence);
 }

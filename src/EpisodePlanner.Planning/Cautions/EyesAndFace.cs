@@ -12,7 +12,7 @@ internal static class EyesAndFace
         + "films the same.",
         Rule,
         SourceStanding.LookedUp,
-        Deferral.Instructions);
+        Deferral.Sentence);
 
     public static readonly Caution Light = new(
         Topic,
@@ -20,7 +20,7 @@ internal static class EyesAndFace
         + "included.",
         Rule,
         SourceStanding.LookedUp,
-        Deferral.Instructions);
+        Deferral.Sentence);
 
     // That the rule also names molten metal, liquids and vapours is from memory.
     public static readonly Caution Splashes = new(
@@ -28,5 +28,5 @@ internal static class EyesAndFace
         "Molten metal, resin, solvent and paint splash. Cover eyes and face, and air the room.",
         Rule,
         SourceStanding.FromMemory,
-        Deferral.Instructions);
+        Deferral.Sentence);
 }

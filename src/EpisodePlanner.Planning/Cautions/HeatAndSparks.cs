@@ -10,12 +10,12 @@ internal static class HeatAndSparks
         + "somebody watch for fire during the work and for a good while after it.",
         "29 CFR 1910.252",
         SourceStanding.FromMemory,
-        Deferral.All);
+        Deferral.Sentence);
 
     public static readonly Caution Guards = new(
         "Grinder guards",
         "Leave guard and rest of a grinding wheel in place, and use only a wheel that is sound and rated for the speed.",
         "29 CFR 1910.215",
         SourceStanding.FromMemory,
-        Deferral.Instructions);
+        Deferral.Sentence);
 }

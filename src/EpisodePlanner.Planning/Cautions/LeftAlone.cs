@@ -11,12 +11,12 @@ internal static class LeftAlone
         + "nothing that burns near the machine; where the instructions ask for somebody present, stay.",
         NoStandard,
         SourceStanding.CommonPractice,
-        Deferral.Instructions);
+        Deferral.Sentence);
 
     public static readonly Caution Never = new(
         "Never alone",
         "This kind of machine never runs with nobody there. Somebody stays within reach of its stop until it rests.",
         NoStandard,
         SourceStanding.CommonPractice,
-        Deferral.Instructions);
+        Deferral.Sentence);
 }

@@ -9,7 +9,7 @@ internal static class Motion
         + "relying on a warning.",
         "ISO 12100:2010",
         SourceStanding.LookedUp,
-        Deferral.All);
+        Deferral.Sentence);
 
     public static readonly Caution FirstTest = new(
         "First test",
@@ -17,7 +17,7 @@ internal static class Motion
         + "within reach.",
         "derived from ISO 12100:2010",
         SourceStanding.Derived,
-        Deferral.All);
+        Deferral.Sentence);
 
     public static readonly Caution EmergencyStop = new(
         "Emergency stop",
@@ -25,7 +25,7 @@ internal static class Motion
         + "of guards and never instead of them.",
         "ISO 13850:2015",
         SourceStanding.LookedUp,
-        Deferral.All);
+        Deferral.Sentence);
 
     public static readonly Caution WornOrRidden = new(
         "Worn and ridden machines",
@@ -33,5 +33,5 @@ internal static class Motion
         + "person, keep each from happening, and ride only what passed its tests with nobody on it.",
         "ISO 13482:2014",
         SourceStanding.LookedUp,
-        Deferral.All);
+        Deferral.Sentence);
 }

@@ -10,5 +10,5 @@ internal static class Printing
         + "beside it.",
         "NIOSH, Approaches to Safe 3D Printing; ANSI/CAN/UL 2904",
         SourceStanding.FromMemory,
-        Deferral.Instructions);
+        Deferral.Sentence);
 }

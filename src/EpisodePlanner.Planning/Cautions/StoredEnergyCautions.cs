@@ -12,7 +12,7 @@ internal static class StoredEnergyCautions
         + "it fast, prove that it is gone before hands go in, and check again where it can build up.",
         Rule,
         SourceStanding.LookedUp,
-        Deferral.All);
+        Deferral.Sentence);
 
     // That the rule counts heat among the energies is from memory.
     public static readonly Caution Heat = new(
@@ -20,7 +20,7 @@ internal static class StoredEnergyCautions
         "An oven stays hot long after it is off. Let it cool or keep hands out, and check before reaching in.",
         Rule,
         SourceStanding.FromMemory,
-        Deferral.Instructions);
+        Deferral.Sentence);
 
     // The section number of the air rule is from memory.
     public static readonly Caution Air = new(
@@ -29,5 +29,5 @@ internal static class StoredEnergyCautions
         + "held back.",
         "29 CFR 1910.242(b)",
         SourceStanding.FromMemory,
-        Deferral.Instructions);
+        Deferral.Sentence);
 }

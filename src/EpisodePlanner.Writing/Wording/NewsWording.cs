@@ -1,0 +1,54 @@
+using EpisodePlanner.Planning;
+
+namespace EpisodePlanner.Writing;
+
+/// <summary>What was done since the last upload, in sentences.</summary>
+internal static class NewsWording
+{
+    /// <summary>The upload since which, and the hours since.</summary>
+    public static Sentence Since(SeriesNews news)
+    {
+        var done = news.Done.Where(work => LogWording.Counts(work.Entry)).ToList();
+        var facts = done.Select(work => Fact.Of(work.Entry)).Concat(news.Last is { } last ? [Fact.Of(last)] : []);
+        return done.Count > 0
+            ? Say.From($"{Start(news.Last)}: {LogWording.Hours(done)}.", facts)
+            : Say.From($"{Start(news.Last)} the log holds no hours.", facts);
+    }
+
+    /// <summary>One task or the footage of an episode: its hours, and whether it is finished.</summary>
+    public static Block Task(TaskNews news, Ledger ledger)
+    {
+        var counted = news.Done.Where(work => LogWording.Counts(work.Entry)).ToList();
+        var (state, reasons) = State(news, ledger);
+        var facts = counted.Select(work => Fact.Of(work.Entry)).Concat(reasons).Distinct();
+        return Say.Item(Say.From($"{Subject(news)}: {Hours(counted)}{state}.", facts));
+    }
+
+    private static Markdown Subject(TaskNews news) => news.Task is null
+        ? Markdown.Of($"Work on the footage of {InWords.Quoted(news.Name)}")
+        : InWords.Quoted(news.Name);
+
+    private static Markdown Start(Upload? last) => last switch
+    {
+        null => Markdown.Of($"Nothing is out yet. So far"),
+        { Title: { } title } =>
+            Markdown.Of($"Since the last upload, {InWords.Quoted(title)} on {InWords.Day(last.Date)}"),
+        _ => Markdown.Of($"Since the last upload on {InWords.Day(last.Date)}"),
+    };
+
+    private static Markdown Hours(List<WorkDone> counted) =>
+        counted.Count == 0 ? default : Markdown.Of($"{LogWording.Hours(counted)}, ");
+
+    private static (Markdown State, IEnumerable<Fact> From) State(TaskNews news, Ledger ledger)
+    {
+        if (news.Task is { } task && ledger.FinishedBy(task) is { } entry)
+        {
+            return (Markdown.Of($"finished"), [Fact.Of(entry)]);
+        }
+
+        var left = news.Task is { } open ? ledger.Left(open).ToList() : [];
+        return left.Count == 0
+            ? (Markdown.Of($"not finished"), [Fact.Of(news.Done[^1].Entry)])
+            : (Markdown.Of($"not finished, {InWords.Work(left.Sum(stage => stage.Minutes))} still planned"), left.Select(Fact.Of));
+    }
+}
