@@ -42,5 +42,5 @@ internal sealed record SeriesNews(Upload? Last, ValueList<TaskNews> Tasks)
         .Where(news => news.Done.Count > 0);
 
     private static ValueList<WorkDone> Among(List<LogEntry> entries, IEnumerable<WorkDone> works) =>
-        works.Where(work => entries.Contains(work.Entry)).ToValueList();
+        works.Where(work => entries.Exists(entry => entry.Id == work.Entry.Id)).ToValueList();
 }

@@ -11,7 +11,8 @@ internal static class UnknownEpisode
         var where = $"$.episodes['{episode}']";
         if (workshop.Uploads.FirstOrDefault(upload => upload.Episode == episode && !episode.IsEmpty) is { } upload)
         {
-            return new Reason(where, $"Episode '{episode}' has been public since {InWords.Day(upload.Date)}; outlines are for episodes to come.");
+            var since = InWords.Day(upload.Date);
+            return new Reason(where, $"Episode '{episode}' is public since {since}; outlines are for episodes to come.");
         }
 
         var nearest = plan.Episodes.Select(planned => planned.Id).OrderBy(id => Distance(id, episode)).FirstOrDefault();

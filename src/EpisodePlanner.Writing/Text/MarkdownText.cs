@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace EpisodePlanner.Writing;
@@ -5,8 +6,13 @@ namespace EpisodePlanner.Writing;
 /// <summary>Turns text that people typed into Markdown that shows exactly this text and nothing else.</summary>
 public static class MarkdownText
 {
-    private const string Always = "\\`*_[]{}<>|~^$@";
+    private const string Always = "\\`*_[]}<>|~^$@";
     private const string AtTheStart = "#+-=:";
+
+    // A backslash before it does not stop the attribute lists that some readers know; its entity does.
+    private const string Brace = "&#123;";
+
+    private static readonly SearchValues<char> RomanNumerals = SearchValues.Create("ivxlcdmIVXLCDM");
 
     /// <summary>
     /// The text on one line with every character escaped that could begin structure, a link, an entity or HTML, be it
@@ -18,12 +24,7 @@ public static class MarkdownText
         var escaped = new StringBuilder(line.Length + 8);
         for (var i = 0; i < line.Length; i++)
         {
-            if (MustEscape(line, i))
-            {
-                escaped.Append('\\');
-            }
-
-            escaped.Append(line[i]);
+            escaped.Append(MustEscape(line, i) ? "\\" : "").Append(line[i] == '{' ? Brace : line[i].ToString());
         }
 
         return escaped.ToString();
@@ -36,15 +37,19 @@ public static class MarkdownText
         '#' => line.AsSpan(i).TrimEnd('#').IsEmpty,
         '&' => i + 1 < line.Length && (char.IsAsciiLetter(line[i + 1]) || line[i + 1] == '#'),
         '!' => i + 1 < line.Length && line[i + 1] == '[',
-        ':' => i + 1 < line.Length && line[i + 1] != ' ' && !char.IsAsciiDigit(line[i + 1]),
-        '=' or '+' => line[i - 1] == line[i],
+        ':' => i + 1 < line.Length && line[i + 1] != ' ' && !IsClock(line[i - 1], line[i + 1]),
+        '=' or '+' or '"' => i > 0 && line[i - 1] == line[i],
         '.' => EndsListNumber(line, i) || EndsWww(line, i),
         ')' => EndsListNumber(line, i),
         _ => false,
     };
 
-    private static bool EndsListNumber(string line, int i) =>
-        i > 0 && (i == 1 || line.AsSpan(0, i).IndexOfAnyExceptInRange('0', '9') < 0);
+    private static bool IsClock(char before, char after) => char.IsAsciiDigit(before) && char.IsAsciiDigit(after);
+
+    private static bool EndsListNumber(string line, int i) => i > 0 && line.AsSpan(0, i) is var number
+        && (number.IndexOfAnyExceptInRange('0', '9') < 0
+            || number.IndexOfAnyExcept(RomanNumerals) < 0
+            || (i == 1 && char.IsAsciiLetter(line[0])));
 
     private static bool EndsWww(string line, int i) =>
         i >= 3 && line.AsSpan(i - 3, 3).Equals("www", StringComparison.OrdinalIgnoreCase);

@@ -49,6 +49,6 @@ internal static class FailureWording
             : [Say.From($"The next try is {DateWording.Span(next, ledger)}.", Fact.Of(failed.Entry), Fact.Of(next))];
     }
 
-    private static IEnumerable<Fact> Facts(IEnumerable<WorkDone> works) => 
+    private static IEnumerable<Fact> Facts(IEnumerable<WorkDone> works) =>
         works.Select(work => Fact.Of(work.Entry)).Distinct();
 }

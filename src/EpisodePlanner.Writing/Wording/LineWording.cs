@@ -19,9 +19,11 @@ internal static class LineWording
         var fact = Fact.Of(line);
         return date switch
         {
-            null => Say.From($"{text} is true from {InWords.Day(line.From)} until {InWords.Day(line.Until)}; the upload has no date yet.", fact),
+            null => Say.From(
+                $"{text} is true from {InWords.Day(line.From)} until {InWords.Day(line.Until)}; the upload has no date yet.",
+                fact),
             { } day when day > line.Until =>
-                Say.From($"Leave out {text}: it has run out by then, on {InWords.Day(line.Until)}.", fact),
+                Say.From($"Leave out {text}: it runs out on {InWords.Day(line.Until)}, before the upload.", fact),
             { } day when day < line.From =>
                 Say.From($"Leave out {text}: it is not true before {InWords.Day(line.From)}.", fact),
             _ => Say.From($"Say {text}. It is true until {InWords.Day(line.Until)}.", fact),
@@ -32,7 +34,11 @@ internal static class LineWording
     {
         null => [],
         { } due when date is { } day && day > due =>
-            [Say.From($"It is due by {InWords.Day(due)}, before the planned day: whoever paid for it must agree.", Fact.Of(line))],
+        [
+            Say.From(
+                $"It is due by {InWords.Day(due)}, before the planned day: whoever paid for it must agree.",
+                Fact.Of(line)),
+        ],
         { } due => [Say.From($"It is due by {InWords.Day(due)}.", Fact.Of(line))],
     };
 }

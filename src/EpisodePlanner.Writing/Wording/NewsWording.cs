@@ -10,9 +10,12 @@ internal static class NewsWording
     {
         var done = news.Done.Where(work => LogWording.Counts(work.Entry)).ToList();
         var facts = done.Select(work => Fact.Of(work.Entry)).Concat(news.Last is { } last ? [Fact.Of(last)] : []);
-        return done.Count > 0
-            ? Say.From($"{Start(news.Last)}: {LogWording.Hours(done)}.", facts)
-            : Say.From($"{Start(news.Last)} the log holds no hours.", facts);
+        return (done.Count, news.Last) switch
+        {
+            (0, null) => Say.From($"Nothing is out yet, and the log holds no hours.", facts),
+            (0, _) => Say.From($"{Start(news.Last)}: no hours in the log.", facts),
+            _ => Say.From($"{Start(news.Last)}: {LogWording.Hours(done)}.", facts),
+        };
     }
 
     /// <summary>One task or the footage of an episode: its hours, and whether it is finished.</summary>
@@ -47,8 +50,9 @@ internal static class NewsWording
         }
 
         var left = news.Task is { } open ? ledger.Left(open).ToList() : [];
+        var minutes = InWords.Work(left.Sum(stage => stage.Minutes));
         return left.Count == 0
             ? (Markdown.Of($"not finished"), [Fact.Of(news.Done[^1].Entry)])
-            : (Markdown.Of($"not finished, {InWords.Work(left.Sum(stage => stage.Minutes))} still planned"), left.Select(Fact.Of));
+            : (Markdown.Of($"not finished, {minutes} still planned"), left.Select(Fact.Of));
     }
 }

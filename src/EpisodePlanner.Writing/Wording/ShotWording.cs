@@ -93,10 +93,13 @@ internal static class ShotWording
     private static Markdown Minutes(ShotFact shot) =>
         shot.Shot.Minutes > 0 ? Markdown.Of($" ({InWords.Work(shot.Shot.Minutes)})") : default;
 
-    private static Markdown On(PlannedStage? stage, bool finish, Ledger ledger) =>
-        (finish ? stage?.Finish : stage?.Start) is { } at
-            ? Markdown.Of($", planned for {InWords.Moment(ledger.At(at))}")
-            : default;
+    private static Markdown On(PlannedStage? stage, bool finish, Ledger ledger) => stage switch
+    {
+        { Begun: true } when !finish => Markdown.Of($", which is going on"),
+        { Start: { } start } when !finish => Markdown.Of($", planned for {InWords.Moment(ledger.At(start))}"),
+        { Finish: { } end } => Markdown.Of($", planned for {InWords.Moment(ledger.At(end))}"),
+        _ => default,
+    };
 
     private static IEnumerable<Fact> Facts(ShotFact shot, PlannedStage? stage) =>
         stage is null ? [shot.Fact] : [shot.Fact, Fact.Of(stage)];

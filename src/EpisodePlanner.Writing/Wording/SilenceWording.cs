@@ -31,10 +31,12 @@ internal static class SilenceWording
         var fact = Fact.Of(outlook, silence);
         return (silence.Ends, length) switch
         {
-            ({ } day, { } gap) =>
-                Say.From($"That makes {InWords.Days(gap.Days)} without an upload, from {InWords.Day(gap.From)} to {InWords.Day(day)}.", fact),
-            (null, { } gap) =>
-                Say.From($"The last upload known to the plan is that of {InWords.Day(gap.From)}; none after it is planned yet.", fact),
+            ({ } day, { } gap) => Say.From(
+                $"That makes {InWords.Days(gap.Days)} without an upload, from {InWords.Day(gap.From)} to {InWords.Day(day)}.",
+                fact),
+            (null, { } gap) => Say.From(
+                $"The last upload known to the plan is that of {InWords.Day(gap.From)}; none after it is planned yet.",
+                fact),
             _ => Say.From($"No upload that ends the silence is planned yet.", fact),
         };
     }

@@ -19,9 +19,10 @@ internal static class ToldWording
     {
         null => Markdown.Of($"It has no date now."),
         { } day when day == told.Date => Markdown.Of($"The plan still says so."),
-        { } day when day > told.Date =>
-            Markdown.Of($"It is now planned for {InWords.Day(day)}, {InWords.Days(Period.DaysBetween(told.Date, day))} later."),
-        { } day =>
-            Markdown.Of($"It is now planned for {InWords.Day(day)}, {InWords.Days(Period.DaysBetween(day, told.Date))} earlier."),
+        { } day when day > told.Date => Moved(day, Period.DaysBetween(told.Date, day), "later"),
+        { } day => Moved(day, Period.DaysBetween(day, told.Date), "earlier"),
     };
+
+    private static Markdown Moved(LocalDate to, int days, string way) =>
+        Markdown.Of($"It is now planned for {InWords.Day(to)}, {InWords.Days(days)} {way}.");
 }
