@@ -35,29 +35,20 @@ public sealed class CauseFinder
             return Alone(new Blocker(CauseKind.Begun));
         }
 
+        if (compiled.Problem.Stages[stage].GluedTo is >= 0 and var host)
+        {
+            return Alone(new Blocker(CauseKind.Predecessor, host));
+        }
+
         var blockers = AtMinuteBefore(stage);
         if (schedule.Start(stage) == 0 && blockers.Count == 0)
         {
             return Alone(new Blocker(CauseKind.Now));
         }
 
-        if (blockers.Count == 1)
-        {
-            return Alone(InAcceptedOrder(stage, blockers[0]));
-        }
-
-        var candidates = blockers.Count > 0 ? blockers : WithFreeMinuteBefore(stage);
-        foreach (var candidate in candidates)
-        {
-            if (relaxation.StartsEarlier(stage, [candidate]))
-            {
-                return Alone(InAcceptedOrder(stage, candidate));
-            }
-        }
-
-        return candidates.Count == 0
-            ? Alone(new Blocker(CauseKind.Now))
-            : new StartCause(InAcceptedOrder(stage, candidates[0]), [.. candidates.Skip(1)]);
+        return blockers.Count == 1 && OnlyTheMinuteBeforeMatters(stage)
+            ? Alone(InAcceptedOrder(stage, blockers[0]))
+            : Fewest(stage, [.. blockers, .. BesideTheMinuteBefore(stage)]);
     }
 
     /// <summary>
@@ -77,6 +68,38 @@ public sealed class CauseFinder
         }
 
         return steps;
+    }
+
+    /// <summary>One blocker that can be relaxed alone, or as few as possible that can be relaxed together.</summary>
+    private StartCause Fewest(int stage, List<Blocker> candidates)
+    {
+        foreach (var candidate in candidates)
+        {
+            if (relaxation.StartsEarlier(stage, [candidate]))
+            {
+                return Alone(InAcceptedOrder(stage, candidate));
+            }
+        }
+
+        var needed = candidates.ToList();
+        foreach (var candidate in Enumerable.Reverse(candidates))
+        {
+            var others = needed.Where(b => b != candidate).ToList();
+            if (others.Count > 0 && relaxation.StartsEarlier(stage, others))
+            {
+                needed = others;
+            }
+        }
+
+        return new StartCause(InAcceptedOrder(stage, needed[0]), [.. needed.Skip(1)]);
+    }
+
+    /// <summary>Whether a stage with its minute before free could surely have started then.</summary>
+    private bool OnlyTheMinuteBeforeMatters(int stage)
+    {
+        var spec = compiled.Problem.Stages[stage];
+        return compiled.GluedNext[stage] < 0 && !spec.StaysSetUp && !compiled.HasSittings
+            && !compiled.Problem.Graph.Incoming(stage).ToArray().Any(link => !compiled.HoldsStart(link));
     }
 
     private static StartCause Alone(Blocker blocker) => new(blocker, []);
@@ -155,15 +178,21 @@ public sealed class CauseFinder
     }
 
     /// <summary>What can hold a stage although the minute before its start is open and free.</summary>
-    private List<Blocker> WithFreeMinuteBefore(int stage)
+    private List<Blocker> BesideTheMinuteBefore(int stage)
     {
         var blockers = new List<Blocker>();
         foreach (var link in compiled.Problem.Graph.Incoming(stage))
         {
-            if (!compiled.HoldsStart(link) && BoundOf(link) >= schedule.Finish(stage))
+            if (!compiled.HoldsStart(link))
             {
                 blockers.Add(new Blocker(CauseKind.Predecessor, compiled.LinkFrom[link], Link: link));
             }
+        }
+
+        blockers.AddRange(HoldersOfGluedPlace(stage));
+        if (compiled.Kinds[stage] == StageKind.Attended)
+        {
+            blockers.Add(new Blocker(CauseKind.MinimumBlock));
         }
 
         if (compiled.HasSittings)
@@ -171,12 +200,6 @@ public sealed class CauseFinder
             blockers.Add(new Blocker(CauseKind.SettingUp));
         }
 
-        if (compiled.Kinds[stage] == StageKind.Attended)
-        {
-            blockers.Add(new Blocker(CauseKind.MinimumBlock));
-        }
-
-        blockers.AddRange(HoldersOfGluedPlace(stage));
         return blockers;
     }
 

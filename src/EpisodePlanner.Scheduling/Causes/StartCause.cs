@@ -38,7 +38,7 @@ public enum CauseKind
 /// <param name="Kind">What it is; says which of the others are used, −1 where not.</param>
 /// <param name="Stage">The stage that is waited for or that holds the station.</param>
 /// <param name="Station">The station that is held or closed.</param>
-/// <param name="Link">The link to the stage waited for.</param>
+/// <param name="Link">The link to the stage waited for; −1 where the stage follows it without a gap.</param>
 /// <param name="Limit">The limit that is closed.</param>
 public readonly record struct Blocker(CauseKind Kind, int Stage = -1, int Station = -1, int Link = -1, int Limit = -1);
 

@@ -35,6 +35,11 @@ internal sealed class BenchState
             free[s].Reset(compiled.Problem.Stations[s].Hours);
             taken[s]?.Clear();
         }
+
+        foreach (var (person, placeMark) in compiled.SittingAtStart)
+        {
+            free[person].SitAtStart(placeMark);
+        }
     }
 
     /// <summary>Takes a station for work at a place.</summary>

@@ -20,6 +20,7 @@ internal sealed class CompiledProblem
         TidyByMark = [0, .. problem.Stations.Select(s => s.TidyMinutes)];
         SetUpByMark = [0, .. problem.Stations.Select(s => s.SetUpMinutes)];
         HasSittings = problem.Stations.Any(s => s.SetUpMinutes + s.TidyMinutes > 0);
+        SittingAtStart = HasSittings ? [.. Sitting()] : [];
         WaitingFor = new int[stages.Count];
         GluedNext = [.. Enumerable.Repeat(-1, stages.Count)];
         for (var i = 0; i < stages.Count; i++)
@@ -62,6 +63,9 @@ internal sealed class CompiledProblem
     /// <summary>By the mark of <see cref="FreeTime"/>: minutes of setting up at a place.</summary>
     public int[] SetUpByMark { get; }
 
+    /// <summary>People whose work is going on at minute 0, with the mark of its place.</summary>
+    public (int Person, int PlaceMark)[] SittingAtStart { get; }
+
     /// <summary>Whether setting up or tidying takes time anywhere.</summary>
     public bool HasSittings { get; }
 
@@ -70,6 +74,11 @@ internal sealed class CompiledProblem
 
     /// <summary>The wait that follows a stage without a gap; −1 for none.</summary>
     public int[] GluedNext { get; }
+
+    private IEnumerable<(int Person, int PlaceMark)> Sitting() =>
+        Enumerable.Range(0, StageCount)
+            .Where(stage => Begun[stage] && Kinds[stage] == StageKind.Attended && Modes[stage].Length == 1)
+            .SelectMany(stage => Modes[stage][0].Persons, (stage, person) => (person, Modes[stage][0].PlaceMark));
 
     /// <summary>Whether a link leaves from the finish of the stage waited for, not from its start.</summary>
     public bool LeavesFinish(int link) => LinkKinds[link] is LinkKind.After or LinkKind.TogetherFinish;
@@ -91,7 +100,7 @@ internal sealed class CompiledProblem
     public bool TryBounds(
         int stage, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes, out int earliest, out int leastFinish)
     {
-        earliest = NotBefore[stage];
+        earliest = Begun[stage] ? 0 : NotBefore[stage];
         leastFinish = 0;
         if (Begun[stage])
         {

@@ -37,6 +37,15 @@ internal sealed class FreeTime
         Array.Clear(placesAfter, 0, Count);
     }
 
+    /// <summary>Remembers that somebody is set up at a place at minute 0, if the first gap begins there.</summary>
+    public void SitAtStart(int placeMark)
+    {
+        if (Count > 0 && starts[0] == 0)
+        {
+            placesBefore[0] = placeMark;
+        }
+    }
+
     /// <summary>The first gap that ends after a minute; <see cref="Count"/> where none does.</summary>
     public int FirstEndingAfter(int minute)
     {

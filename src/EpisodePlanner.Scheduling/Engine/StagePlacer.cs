@@ -136,7 +136,7 @@ internal sealed class StagePlacer
     private int EndOfConflict(int wait, int start)
     {
         var end = WaitEnd(wait, start);
-        if (end < 0)
+        if (end < 0 || end > state.Horizon)
         {
             return state.Horizon;
         }

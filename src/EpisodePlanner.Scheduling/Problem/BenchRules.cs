@@ -47,15 +47,33 @@ internal static class BenchRules
             reasons.Add($"'{stage.Name}' has no choice of stations.");
         }
 
-        if (stage.GluedTo != -1 && (stage.Kind != StageKind.Wait || !InRange(stage.GluedTo, input.Stages.Count) || stage.Modes.Count > 1))
+        if (stage.GluedTo != -1 && !IsGlueSound(input, index))
         {
-            reasons.Add($"'{stage.Name}' can follow a stage without a gap only as a wait with one choice of places.");
+            reasons.Add(
+                $"'{stage.Name}' can follow a stage without a gap only as a wait with one choice of places and no date, after "
+                + "one attended stage of some minutes that no other wait is glued to, and linked to nothing but its finish.");
+        }
+
+        if ((stage.LoadTakesHands && stage.LoadMinutes == 0) || (stage.UnloadTakesHands && stage.UnloadMinutes == 0))
+        {
+            reasons.Add($"'{stage.Name}' can't take hands for a load or unload of no minutes.");
         }
 
         foreach (var mode in stage.Modes)
         {
             CheckMode(input, stage, mode, reasons);
         }
+    }
+
+    private static bool IsGlueSound(BenchInput input, int index)
+    {
+        var wait = input.Stages[index];
+        return InRange(wait.GluedTo, input.Stages.Count)
+            && wait is { Kind: StageKind.Wait, Modes.Count: 1, Begun: false, NotBefore: 0 }
+            && input.Stages[wait.GluedTo] is { Kind: StageKind.Attended, Minutes: > 0 }
+            && input.Stages.Count(other => other.GluedTo == wait.GluedTo) == 1
+            && input.Links.Where(link => link.To == index).Select(link => link with { AtMost = null })
+                .SequenceEqual([new BenchLink(wait.GluedTo, index, LinkKind.After)]);
     }
 
     private static void CheckMode(BenchInput input, BenchStage stage, StageMode mode, List<string> reasons)

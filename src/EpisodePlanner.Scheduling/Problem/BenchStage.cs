@@ -70,7 +70,10 @@ public sealed record BenchStage
     /// <summary>Wait: what its minutes are counted in; null for elapsed minutes.</summary>
     public IntervalCalendar? WaitHours { get; init; }
 
-    /// <summary>Wait: the stage at whose finish it begins without a gap (a glue-up that goes on filling its place); −1 for none.</summary>
+    /// <summary>
+    /// Wait: the attended stage at whose finish it begins without a gap (a glue-up that goes on filling its place); −1 for
+    /// none. One plain link from that stage's finish must lead to it, and no other.
+    /// </summary>
     public int GluedTo { get; init; } = -1;
 
     /// <summary>Not before this minute.</summary>
@@ -78,7 +81,7 @@ public sealed record BenchStage
 
     /// <summary>
     /// Already going on at minute 0. It is placed before all others; a run begun has no load left and starts at 0
-    /// whatever the hours say. Links into it are not looked at.
+    /// whatever the hours say; attended work begun is set up already. Links into it are not looked at.
     /// </summary>
     public bool Begun { get; init; }
 

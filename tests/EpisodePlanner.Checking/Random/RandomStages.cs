@@ -15,7 +15,7 @@ internal sealed class RandomStages(Dice dice, ProblemSize size, RandomStations s
         var links = new RandomLinks(dice, size, stations).Make(order);
         for (var i = 1; i < order.Length; i++)
         {
-            if (stages[order[i]].Kind == StageKind.Wait && dice.Chance(40))
+            if (stages[order[i]].Kind == StageKind.Wait && IsHost(stages[order[i - 1]]) && dice.Chance(70))
                 Glue(stages, links, order[i - 1], order[i]);
         }
 
@@ -25,14 +25,13 @@ internal sealed class RandomStages(Dice dice, ProblemSize size, RandomStations s
         return (stages, links);
     }
 
-    private void Glue(BenchStage[] stages, List<BenchLink> links, int host, int wait)
+    private static bool IsHost(BenchStage stage) => stage is { Kind: StageKind.Attended, Minutes: > 0 };
+
+    private static void Glue(BenchStage[] stages, List<BenchLink> links, int host, int wait)
     {
         stages[wait] = stages[wait] with { GluedTo = host, Modes = [stages[wait].Modes[0]], NotBefore = 0 };
-        if (dice.Chance(70))
-            links.RemoveAll(link => link.To == wait);
-
-        if (dice.Chance(50))
-            links.Add(new BenchLink(host, wait, LinkKind.After));
+        links.RemoveAll(link => link.To == wait);
+        links.Add(new BenchLink(host, wait, LinkKind.After));
     }
 
     private static void Begin(BenchStage[] stages, int stage)
@@ -79,16 +78,17 @@ internal sealed class RandomStages(Dice dice, ProblemSize size, RandomStations s
     private BenchStage Run(int index)
     {
         var minutes = dice.Between(1, Math.Max(3, size.Day * 2 / 3));
+        var (load, unload) = (dice.Between(0, Math.Max(1, size.Day / 10)), dice.Between(0, Math.Max(1, size.Day / 10)));
         return new BenchStage
         {
             Name = $"Run {index}",
             Kind = StageKind.Run,
             Minutes = minutes,
             Modes = modes.Run(),
-            LoadMinutes = dice.Between(0, Math.Max(1, size.Day / 10)),
-            UnloadMinutes = dice.Between(0, Math.Max(1, size.Day / 10)),
-            LoadTakesHands = dice.Chance(35),
-            UnloadTakesHands = dice.Chance(35),
+            LoadMinutes = load,
+            UnloadMinutes = unload,
+            LoadTakesHands = load > 0 && dice.Chance(35),
+            UnloadTakesHands = unload > 0 && dice.Chance(35),
             FitMinutes = minutes + (dice.Chance(50) ? 0 : dice.Between(0, minutes / 3)),
             LookAt = dice.Chance(20) ? stations.Moments() : null,
         };

@@ -2,7 +2,7 @@ namespace EpisodePlanner.Checking;
 
 /// <summary>
 /// Setting up before and tidying after each sitting. A sitting goes on where a person's next work is at the same place
-/// in the same opening of person and place, however long the gap.
+/// in the same opening of person and place, however long the gap; work that was going on at minute 0 is set up then.
 /// </summary>
 internal static class SittingRules
 {
@@ -42,7 +42,8 @@ internal static class SittingRules
             return;
 
         var about = findings.Problem.Stations[place];
-        if (!Continues(around.Previous, place, opening) && here.Start - about.SetUpMinutes < opening.Start)
+        var sitsAlready = findings.Problem.Stages[here.Stage].Begun && opening.Start == 0 && around.Previous is null;
+        if (!sitsAlready && !Continues(around.Previous, place, opening) && here.Start - about.SetUpMinutes < opening.Start)
             findings.Add(here.Stage, $"works at {here.Start} without {about.SetUpMinutes} minutes of setting up at {about.Name}");
 
         if (!Continues(around.Next, place, opening) && here.End + about.TidyMinutes > opening.End)

@@ -73,7 +73,7 @@ internal sealed class AttendedPlacer(Surroundings around, int stage) : Placer(ar
             var places = Sittings.Of(Around.Problem, about.Stations, StationKind.Place);
             var open = Around.Open(about.Stations, about.Limits).And(Around.AllFree(about.Stations));
             foreach (var person in Sittings.Of(Around.Problem, about.Stations, StationKind.Person))
-                open = open.And(Around.People.Windows(person, places));
+                open = open.And(Around.People.Windows(person, places, About.Begun));
 
             windows.Add(mode, result = [.. open.Stretches]);
         }

@@ -19,17 +19,17 @@ internal sealed class PeopleAround
     }
 
     /// <summary>When a person can work at some places; open hours and other work are looked at besides.</summary>
-    public Hours Windows(int person, IReadOnlyList<int> places)
+    public Hours Windows(int person, IReadOnlyList<int> places, bool begun = false)
     {
         if (around.Relaxed.SettingUp)
             return Hours.Always;
 
         var others = sittings.GetValueOrDefault(person) ?? [];
         var openings = places.Aggregate(Hours.Always, (all, p) => all.And(around.Shared(person, p)));
-        return Hours.From(Enumerable.Range(0, others.Length + 1).SelectMany(gap => InGap(person, places, openings, others, gap)));
+        return Hours.From(Enumerable.Range(0, others.Length + 1).SelectMany(gap => InGap(person, places, openings, others, gap, begun)));
     }
 
-    private IEnumerable<Stretch> InGap(int person, IReadOnlyList<int> places, Hours openings, Sitting[] others, int gap)
+    private IEnumerable<Stretch> InGap(int person, IReadOnlyList<int> places, Hours openings, Sitting[] others, int gap, bool isBegun)
     {
         Sitting? previous = gap > 0 ? others[gap - 1] : null;
         Sitting? next = gap < others.Length ? others[gap] : null;
@@ -41,7 +41,7 @@ internal sealed class PeopleAround
         {
             var from = places.ToDictionary(p => p, p => around.Shared(person, p).Around(opening.Start)!.Value);
             yield return new Stretch(
-                Math.Max(opening.Start, Earliest(from, previous)), Math.Min(opening.End, Latest(from, next)));
+                Math.Max(opening.Start, isBegun && previous is null && opening.Start == 0 ? 0 : Earliest(from, previous)), Math.Min(opening.End, Latest(from, next)));
         }
     }
 

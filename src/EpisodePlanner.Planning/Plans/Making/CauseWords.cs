@@ -29,6 +29,11 @@ internal sealed class CauseWords(PlanDraft draft, BenchSchedule schedule)
 
     private string SayPredecessor(Blocker blocker)
     {
+        if (blocker.Link < 0)
+        {
+            return $"it follows \u201c{Name(blocker.Stage)}\u201d without a gap";
+        }
+
         var link = draft.Problem.Links[blocker.Link];
         var start = link.Kind is LinkKind.TogetherStart or LinkKind.StartToFinish;
         var end = start ? "starts" : "is finished";
