@@ -1,1 +1,4 @@
-return 0;
+using EpisodePlanner.Web.CommandLine;
+using EpisodePlanner.Web.Composition;
+
+return await PlannerCommand.Run(args, SystemSurroundings.Create());

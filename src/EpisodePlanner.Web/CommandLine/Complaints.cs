@@ -1,0 +1,40 @@
+using System.CommandLine;
+using EpisodePlanner.Planning;
+
+namespace EpisodePlanner.Web.CommandLine;
+
+/// <summary>Says on the error output what is wrong.</summary>
+internal static class Complaints
+{
+    /// <summary>What was typed is no command the planner knows.</summary>
+    public static int AboutUse(ParseResult result, Surroundings surroundings)
+    {
+        foreach (var message in result.Errors.Select(error => error.Message).Distinct())
+        {
+            surroundings.Error.WriteLine(message);
+        }
+
+        var command = result.CommandResult.Command;
+        var name = command is RootCommand ? "" : $"{command.Name} ";
+        surroundings.Error.WriteLine($"\u201c{name}--help\u201d shows what can be asked, with an example.");
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>No command was named.</summary>
+    public static int NothingAsked(Surroundings surroundings)
+    {
+        surroundings.Error.WriteLine("Say what to do: plan, check, outline or letter, and a workshop file. \u201c--help\u201d shows an example of each.");
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>The file, or what it says, is wrong; each reason on a line of its own.</summary>
+    public static int About(string file, IEnumerable<Reason> reasons, Surroundings surroundings)
+    {
+        foreach (var reason in reasons)
+        {
+            surroundings.Error.WriteLine(reason.Where.Length == 0 ? $"{file}: {reason.Says}" : $"{file}: {reason}");
+        }
+
+        return ExitCode.BadInput;
+    }
+}

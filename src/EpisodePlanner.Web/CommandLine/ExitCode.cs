@@ -1,0 +1,14 @@
+namespace EpisodePlanner.Web.CommandLine;
+
+/// <summary>What a command hands back to the shell.</summary>
+public static class ExitCode
+{
+    /// <summary>It did what was asked.</summary>
+    public const int Done = 0;
+
+    /// <summary>What was typed, or what the file says, is wrong; the error output says what.</summary>
+    public const int BadInput = 2;
+
+    /// <summary>It was stopped from the keyboard.</summary>
+    public const int Stopped = 130;
+}

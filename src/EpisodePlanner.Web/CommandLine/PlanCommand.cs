@@ -1,0 +1,66 @@
+using System.CommandLine;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.CommandLine.Text;
+using EpisodePlanner.Web.Features.Plans;
+using NodaTime;
+
+namespace EpisodePlanner.Web.CommandLine;
+
+/// <summary>"plan": the plan of a workshop, for people or for programs.</summary>
+internal static class PlanCommand
+{
+    private const string AsText = "text";
+    private const string AsJson = "json";
+
+    public static Command Create(Surroundings surroundings)
+    {
+        var file = CommonParts.File();
+        var now = Moments.Option();
+        var format = new Option<string>("--format")
+        {
+            HelpName = $"{AsText}|{AsJson}",
+            Description = "text for people, json for programs",
+            DefaultValueFactory = _ => AsText,
+        };
+        format.AcceptOnlyFromAmong(AsText, AsJson);
+        var command = new Command(
+            "plan",
+            "Says when the next upload comes and why, which silences go beyond a promise, the one next thing to do, what "
+            + "must start tonight, what must be filmed first, and what was assumed.\n\n"
+            + "Example: plan demo-seed/harbour-shed.json --now 2026-11-25T18:00:00Z")
+        {
+            file,
+            now,
+            format,
+        };
+        command.SetAction((result, stop) => Task.FromResult(Run(
+            result.GetValue(file)!, result.GetValue(now), result.GetValue(format) == AsJson, surroundings, stop)));
+        return command;
+    }
+
+    private static int Run(string file, Instant? now, bool asJson, Surroundings surroundings, CancellationToken stop)
+    {
+        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        {
+            return ExitCode.BadInput;
+        }
+
+        if (Emptiness.Problem(opened.Workshop) is { } nothing)
+        {
+            return Complaints.About(file, [nothing], surroundings);
+        }
+
+        var advice = PlanMaking.Advice(opened, surroundings, stop);
+        if (asJson)
+        {
+            PlanJson.Write(advice, surroundings.Output);
+        }
+        else
+        {
+            PlanText.Write(advice, TextPage.On(surroundings));
+        }
+
+        var impossible = Impossible.In(advice.Plan);
+        return impossible.Count > 0 ? Complaints.About(file, impossible, surroundings) : ExitCode.Done;
+    }
+}

@@ -1,0 +1,72 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace EpisodePlanner.Web.CommandLine;
+
+/// <summary>The command line: one command for each question.</summary>
+public static class PlannerCommand
+{
+    /// <summary>Runs one command.</summary>
+    /// <param name="arguments">What was typed after the program's name.</param>
+    /// <param name="surroundings">The console and the clock.</param>
+    /// <param name="stop">Stops long work.</param>
+    /// <returns>An <see cref="ExitCode"/>.</returns>
+    public static async Task<int> Run(IReadOnlyList<string> arguments, Surroundings surroundings, CancellationToken stop = default)
+    {
+        var result = Create(surroundings).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        try
+        {
+            return result.Errors.Count > 0 && result.Action is not HelpAction
+                ? Complaints.AboutUse(result, surroundings)
+                : await result.InvokeAsync(Configuration(surroundings), stop).ConfigureAwait(false);
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Stopped;
+        }
+        catch (IOException)
+        {
+            // Whoever read the output has gone, as after "| head"; there is nobody left to tell.
+            return ExitCode.Stopped;
+        }
+        finally
+        {
+            await Flush(surroundings.Output).ConfigureAwait(false);
+        }
+    }
+
+    private static RootCommand Create(Surroundings surroundings)
+    {
+        var root = new RootCommand(
+            "Plans the episodes of a maker's builds: when the next upload comes and why, which silence goes beyond a "
+            + "promise, what to do next, what must start tonight, what must be filmed first.\n\n"
+            + "Example: plan demo-seed/harbour-shed.json")
+        {
+            PlanCommand.Create(surroundings),
+            CheckCommand.Create(surroundings),
+            OutlineCommand.Create(surroundings),
+            LetterCommand.Create(surroundings),
+        };
+        root.SetAction(_ => Complaints.NothingAsked(surroundings));
+        return root;
+    }
+
+    private static InvocationConfiguration Configuration(Surroundings surroundings) => new()
+    {
+        Output = surroundings.Output,
+        Error = surroundings.Error,
+        EnableDefaultExceptionHandler = false,
+    };
+
+    private static async Task Flush(TextWriter output)
+    {
+        try
+        {
+            await output.FlushAsync().ConfigureAwait(false);
+        }
+        catch (IOException)
+        {
+            // The same: nobody reads any more.
+        }
+    }
+}

@@ -1,0 +1,38 @@
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Features.Plans;
+
+namespace EpisodePlanner.Web.CommandLine.Text;
+
+/// <summary>What was taken for granted, and the one question whose answer changes the plan most.</summary>
+internal static class AssumedText
+{
+    private const int MinutesADay = 1_440;
+
+    public static void Write(TextPage page, PlanAdvice advice)
+    {
+        page.Heading("What was assumed");
+        if (AssumptionRanking.Question(advice.Assumed) is not { } question)
+        {
+            page.Paragraph("Nothing that was needed.");
+            return;
+        }
+
+        page.Paragraph($"The one question: {question.Ask}");
+        foreach (var assumption in advice.Assumed)
+        {
+            page.Item($"{SilenceWords.Capital(assumption.Says)}. {Measure(assumption)}");
+        }
+    }
+
+    private static string Measure(Assumption assumption) => assumption switch
+    {
+        { MovesMinutes: null, Tried: "" } => "Does not move dates yet.",
+        { MovesMinutes: null } => "Not tried.",
+        { MovesMinutes: 0 } => $"With {assumption.Tried}: does not move the next upload.",
+        { MovesMinutes: { } minutes } => $"With {assumption.Tried}: the next upload comes {Length(Math.Abs(minutes))} {(minutes < 0 ? "earlier" : "later")}.",
+    };
+
+    private static string Length(int minutes) => minutes < MinutesADay
+        ? Words.Minutes(minutes)
+        : Words.Days((int)Math.Round(minutes / (double)MinutesADay));
+}

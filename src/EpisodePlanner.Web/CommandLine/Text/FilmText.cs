@@ -1,0 +1,63 @@
+using EpisodePlanner.Planning;
+using NodaTime;
+
+namespace EpisodePlanner.Web.CommandLine.Text;
+
+/// <summary>What must be filmed before the work destroys it.</summary>
+internal static class FilmText
+{
+    private const int Most = 6;
+
+    public static void Write(TextPage page, ValueList<ShotToFilm> shots, PlanNames names)
+    {
+        page.Heading("What must be filmed first");
+        var ahead = shots.Where(shot => !shot.Passed).ToList();
+        foreach (var shot in ahead.Take(Most))
+        {
+            page.Item($"{Until(shot, names)}: {PlanNames.Quote(shot.Shot.Name)}{Nature(shot.Shot)}, {When(shot, names)}.");
+        }
+
+        if (ahead.Count > Most)
+        {
+            page.Item($"{ahead.Count - Most} more after {Until(ahead[Most - 1], names)}.");
+        }
+
+        if (ahead.Count == 0)
+        {
+            page.Paragraph("Nothing that is missing will be destroyed by the work.");
+        }
+
+        foreach (var shot in shots.Where(shot => shot.Passed))
+        {
+            page.Item($"The moment has passed for {PlanNames.Quote(shot.Shot.Name)} ({PlanNames.Quote(shot.Task.Name)}): say whether it was got or is lost.");
+        }
+    }
+
+    private static string Until(ShotToFilm shot, PlanNames names) =>
+        shot.Until is { } until ? $"By {names.Moment(until)}" : "No date yet";
+
+    private static string Nature(Shot shot)
+    {
+        string?[] parts =
+        [
+            shot.Minutes > 0 ? Words.Minutes(shot.Minutes) : null,
+            shot.OnceOnly ? "once only" : null,
+            shot.Required ? "required" : null,
+        ];
+        return $" ({string.Join(", ", parts.OfType<string>())})";
+    }
+
+    private static string When(ShotToFilm shot, PlanNames names)
+    {
+        var task = PlanNames.Quote(shot.Task.Name);
+        return shot.Shot.Moment switch
+        {
+            ShotMoment.Before => $"before {task} starts",
+            ShotMoment.During => $"during {task}{From(shot, names)}",
+            _ => $"after {task}{From(shot, names)} and before {PlanNames.Quote(shot.LostBy!.Name)} starts",
+        };
+    }
+
+    private static string From(ShotToFilm shot, PlanNames names) =>
+        shot.From is { } from ? $", from {names.Moment(from)}" : "";
+}

@@ -1,0 +1,25 @@
+using EpisodePlanner.Planning;
+
+namespace EpisodePlanner.Web.Features.Plans;
+
+/// <summary>A plan and what follows from it, ready to be told.</summary>
+public sealed record PlanAdvice
+{
+    /// <summary>The plan.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>By how many weeks the dates of a demo were moved; null where they were not touched.</summary>
+    public int? MovedWeeks { get; init; }
+
+    /// <summary>The one thing hands can do now, or next.</summary>
+    public required NextThing? Next { get; init; }
+
+    /// <summary>The runs that start before tomorrow noon.</summary>
+    public required ValueList<RunTonight> Tonight { get; init; }
+
+    /// <summary>The shots that the work will make impossible.</summary>
+    public required ValueList<ShotToFilm> FilmFirst { get; init; }
+
+    /// <summary>What was taken for granted, by how far it moves the next upload.</summary>
+    public required ValueList<Assumption> Assumed { get; init; }
+}
