@@ -1,5 +1,4 @@
 using System.CommandLine;
-using EpisodePlanner.Planning;
 using EpisodePlanner.Web.CommandLine.Text;
 
 namespace EpisodePlanner.Web.CommandLine;

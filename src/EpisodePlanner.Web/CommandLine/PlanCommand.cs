@@ -1,5 +1,4 @@
 using System.CommandLine;
-using EpisodePlanner.Planning;
 using EpisodePlanner.Web.CommandLine.Text;
 using EpisodePlanner.Web.Features.Plans;
 using NodaTime;
@@ -16,13 +15,7 @@ internal static class PlanCommand
     {
         var file = CommonParts.File();
         var now = Moments.Option();
-        var format = new Option<string>("--format")
-        {
-            HelpName = $"{AsText}|{AsJson}",
-            Description = "text for people, json for programs",
-            DefaultValueFactory = _ => AsText,
-        };
-        format.AcceptOnlyFromAmong(AsText, AsJson);
+        var format = Format();
         var command = new Command(
             "plan",
             "Says when the next upload comes and why, which silences go beyond a promise, the one next thing to do, what "
@@ -37,6 +30,23 @@ internal static class PlanCommand
             result.GetValue(file)!, result.GetValue(now), result.GetValue(format) == AsJson, surroundings, stop)));
         return command;
     }
+
+    private static Option<string> Format() => new("--format")
+    {
+        HelpName = $"{AsText}|{AsJson}",
+        Description = "text for people, json for programs",
+        DefaultValueFactory = _ => AsText,
+        CustomParser = argument =>
+        {
+            var typed = argument.Tokens[0].Value;
+            if (typed is not (AsText or AsJson))
+            {
+                argument.AddError($"--format: '{typed}' is unknown; write {AsText} or {AsJson}.");
+            }
+
+            return typed;
+        },
+    };
 
     private static int Run(string file, Instant? now, bool asJson, Surroundings surroundings, CancellationToken stop)
     {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using EpisodePlanner.Web.CommandLine.Text;
 
 namespace EpisodePlanner.Web.CommandLine;
 
@@ -48,6 +49,11 @@ public static class PlannerCommand
             LetterCommand.Create(surroundings),
         };
         root.SetAction(_ => Complaints.NothingAsked(surroundings));
+        if (root.Options.OfType<HelpOption>().Single().Action is HelpAction help)
+        {
+            help.MaxWidth = TextPage.Width;
+        }
+
         return root;
     }
 

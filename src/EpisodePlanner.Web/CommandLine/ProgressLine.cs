@@ -30,7 +30,7 @@ internal sealed class ProgressLine(Surroundings surroundings)
     private void Say(string what, double share)
     {
         var gone = surroundings.Clock.GetElapsedTime(began);
-        if (gone < Second || gone - said < (surroundings.ErrorIsTerminal ? Blink : Second))
+        if (share >= 1 || gone < Second || gone - said < (surroundings.ErrorIsTerminal ? Blink : Second))
         {
             return;
         }

@@ -20,16 +20,16 @@ internal static class AssumedText
         page.Paragraph($"The one question: {question.Ask}");
         foreach (var assumption in advice.Assumed)
         {
-            page.Item($"{SilenceWords.Capital(assumption.Says)}. {Measure(assumption)}");
+            page.Item($"{SilenceWords.Capital(assumption.Says)}; {Measure(assumption)}.");
         }
     }
 
     private static string Measure(Assumption assumption) => assumption switch
     {
-        { MovesMinutes: null, Tried: "" } => "Does not move dates yet.",
-        { MovesMinutes: null } => "Not tried.",
-        { MovesMinutes: 0 } => $"With {assumption.Tried}: does not move the next upload.",
-        { MovesMinutes: { } minutes } => $"With {assumption.Tried}: the next upload comes {Length(Math.Abs(minutes))} {(minutes < 0 ? "earlier" : "later")}.",
+        { MovesMinutes: null, Tried: "" } => "moves no date yet",
+        { MovesMinutes: null } => "not tried",
+        { MovesMinutes: 0 } => $"with {assumption.Tried}, no difference",
+        { MovesMinutes: { } minutes } => $"with {assumption.Tried}, the next upload comes {Length(Math.Abs(minutes))} {(minutes < 0 ? "earlier" : "later")}",
     };
 
     private static string Length(int minutes) => minutes < MinutesADay

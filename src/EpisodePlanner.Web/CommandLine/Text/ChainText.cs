@@ -15,7 +15,7 @@ internal sealed class ChainText(TextPage page, Plan plan)
     {
         if (!told.Add(episode.Id))
         {
-            page.Below("because of the chain told above.");
+            page.Below("because of the chain told above");
             return;
         }
 
@@ -37,15 +37,21 @@ internal sealed class ChainText(TextPage page, Plan plan)
                 page.Below($"({(step.LeftOut == 1 ? "1 step" : $"{step.LeftOut} steps")} left out)");
             }
 
-            page.Below($"because {Say(step.Link, before is not null && step.LeftOut == 0 && before.Cause.Stage == step.Link.Stage)}");
+            page.Below($"because {Say(step.Link, step.LeftOut == 0 && IsNamed(before, step.Link))}");
             before = step.Link;
         }
     }
 
-    /// <summary>The cause alone where the line above ends with this step; else the step comes first.</summary>
-    private string Say(ChainLink link, bool isNamed) => isNamed
-        ? $"{link.Cause.Says}{Length(link)}"
-        : $"{PlanNames.Quote(link.Name)} starts {names.Moment(link.Start)}: {link.Cause.Says}{Length(link)}";
+    /// <summary>Whether the line above ends with this step, and what holds it is another one.</summary>
+    private static bool IsNamed(ChainLink? before, ChainLink link) =>
+        before?.Cause.Stage is { } named && ChainSteps.AreOfOne(named, link.Stage) && link.Cause.Stage is not null;
+
+    private string Say(ChainLink link, bool isNamed) => (isNamed, link.Cause.Kind) switch
+    {
+        (true, _) => $"{link.Cause.Says}{Length(link)}",
+        (_, CauseKind.Predecessor) => $"{PlanNames.Quote(link.Name)} starts only when {link.Cause.Says}{Length(link)}",
+        _ => $"{PlanNames.Quote(link.Name)} starts {names.Moment(link.Start)}: {link.Cause.Says}",
+    };
 
     /// <summary>How much the step that is waited for takes.</summary>
     private string Length(ChainLink link)

@@ -1,5 +1,4 @@
 using EpisodePlanner.Planning;
-using NodaTime;
 
 namespace EpisodePlanner.Web.CommandLine.Text;
 
@@ -19,7 +18,7 @@ internal static class FilmText
 
         if (ahead.Count > Most)
         {
-            page.Item($"{ahead.Count - Most} more after {Until(ahead[Most - 1], names)}.");
+            page.Item($"{ahead.Count - Most} more later on.");
         }
 
         if (ahead.Count == 0)
@@ -53,11 +52,8 @@ internal static class FilmText
         return shot.Shot.Moment switch
         {
             ShotMoment.Before => $"before {task} starts",
-            ShotMoment.During => $"during {task}{From(shot, names)}",
-            _ => $"after {task}{From(shot, names)} and before {PlanNames.Quote(shot.LostBy!.Name)} starts",
+            ShotMoment.During => $"while {task} goes on{(shot.From is { } start ? $", from {names.Moment(start)}" : "")}",
+            _ => $"after {task}{(shot.From is { } done ? $", done {names.Moment(done)}," : "")} and before {PlanNames.Quote(shot.LostBy!.Name)} starts",
         };
     }
-
-    private static string From(ShotToFilm shot, PlanNames names) =>
-        shot.From is { } from ? $", from {names.Moment(from)}" : "";
 }

@@ -1,6 +1,5 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Scheduling;
-using NodaTime;
 
 namespace EpisodePlanner.Web.CommandLine.Text;
 

@@ -23,7 +23,7 @@ internal static class PlanText
     private static void WriteHead(PlanAdvice advice, TextPage page)
     {
         var now = advice.Plan.Now;
-        page.Heading($"{advice.Plan.Request.Workshop.Name}, {Words.Day(now.Date)} {now.Year}, {Words.Time(now.TimeOfDay)} ({now.Zone.Id})");
+        page.Heading($"{advice.Plan.Request.Workshop.Name}, planned {Words.Day(now.Date)} {now.Year}, {Words.Time(now.TimeOfDay)} ({now.Zone.Id})");
         if (advice.MovedWeeks is { } weeks)
         {
             page.Paragraph(weeks == 0

@@ -11,21 +11,22 @@ internal static class SilenceWords
         var subject = Capital(outlook.Name);
         var beyond = Period.DaysBetween(alarm.Due, names.Today);
         var now = beyond > 0
-            ? $"{subject} is too quiet already: {Words.Days(outlook.DaysSilent ?? 0)} since its last upload, {Words.Days(beyond)} beyond its promise of {Promise(outlook)}."
-            : $"{subject} promises {Promise(outlook)}, so an upload is due by {names.Day(alarm.Due)}.";
+            ? $"{subject} is too quiet already: {Words.Days(outlook.DaysSilent ?? 0)} since its last upload, {Words.Days(beyond)} beyond. It promises {Promise(outlook)}."
+            : $"{subject} promises {Promise(outlook)}, so one is due by {names.Day(alarm.Due)}.";
         return $"{now} {Ending(outlook, alarm, plan, names)}";
     }
 
     public static string Again(SilenceAhead alarm, Plan plan, PlanNames names) => alarm.Ends is { } day
-        ? $"{names.ShortDay(day)}{By(alarm, plan)} is {Words.Days(alarm.DaysOver)} beyond"
+        ? $"{names.ShortDay(day)}{By(alarm, plan)} {Words.Days(alarm.DaysOver)} beyond"
         : $"after {names.ShortDay(alarm.Due)}";
 
     public static string Promise(Outlook outlook)
     {
         var said = outlook.Promise.UploadsPerMonth is { } each
             ? each == 1 ? "1 upload a month" : $"{each} uploads a month"
-            : $"{Words.Days(outlook.Promise.LongestSilenceDays!.Value)} at most";
-        return outlook.PromiseAssumed ? $"{said} (assumed)" : said;
+            : Words.Days(outlook.Promise.LongestSilenceDays!.Value);
+        var silence = outlook.Promise.UploadsPerMonth is null ? " of silence at most" : "";
+        return outlook.PromiseAssumed ? $"{said}{silence} (assumed)" : $"{said}{silence}";
     }
 
     public static string Capital(string name) => name.Length > 0 ? char.ToUpperInvariant(name[0]) + name[1..] : name;
@@ -39,7 +40,7 @@ internal static class SilenceWords
 
         var silence = outlook.Forecast.FirstOrDefault(s => s.To == day);
         var days = silence is null ? "" : $"after {Words.Days(silence.Days)}, ";
-        return $"The next one{By(alarm, plan)} comes {days}{Words.Days(alarm.DaysOver)} beyond: {names.Day(day)}.";
+        return $"The next upload{By(alarm, plan)} comes {names.Day(day)}: {days}{Words.Days(alarm.DaysOver)} beyond.";
     }
 
     private static string By(SilenceAhead alarm, Plan plan) =>

@@ -14,7 +14,7 @@ internal static class TonightText
         page.Heading("What must start tonight");
         if (!runs.Any(run => run.Must))
         {
-            page.Paragraph(runs.Count == 0 ? "No machine run is planned to start before tomorrow noon." : "Nothing must.");
+            page.Paragraph(runs.Count == 0 ? "No machine run is planned to start before tomorrow noon." : "Nothing: the runs that are planned could each start a day later without moving an upload.");
         }
 
         foreach (var run in runs.Where(run => run.Must))
@@ -24,7 +24,7 @@ internal static class TonightText
 
         foreach (var run in runs.Where(run => !run.Must))
         {
-            page.Item($"Planned, but can wait: {Start(run, names)}. Started {Words.Day(run.PutOffTo)} or later, it moves no upload.");
+            page.Item($"{(runs.Any(r => r.Must) ? "Planned, but can wait a day" : "Planned")}: {Start(run, names)}.");
         }
 
         WriteCautions(page, plan, runs);

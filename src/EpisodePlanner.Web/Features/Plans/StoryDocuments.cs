@@ -18,7 +18,7 @@ internal sealed class StoryDocuments(DocumentValues values)
         [.. episode.Chain.Select(Step)],
         tail);
 
-    public SilenceEntry Silences(Outlook outlook) => new(
+    public static SilenceEntry Silences(Outlook outlook) => new(
         DocumentValues.Name(outlook.Series),
         outlook.Name,
         DocumentValues.Word(outlook.State),

@@ -36,7 +36,7 @@ internal sealed class WorkDocuments(Plan plan, DocumentValues values)
     private PartEntry Of(PlannedPart part) => new(
         DocumentValues.Word(part.Kind), values.Moment(part.Start), values.Moment(part.End), [.. part.Stations.Select(id => $"{id}")]);
 
-    private NetworkEntry? Network(IReadOnlyList<PlannedStage> stages)
+    private NetworkEntry? Network(List<PlannedStage> stages)
     {
         var dates = stages.Select(s => s.Network).OfType<NetworkDates>().ToList();
         return dates.Count < stages.Count ? null : new NetworkEntry(
@@ -49,7 +49,7 @@ internal sealed class WorkDocuments(Plan plan, DocumentValues values)
             dates.Exists(d => d.Critical));
     }
 
-    private BenchEntry? Bench(IReadOnlyList<PlannedStage> stages)
+    private BenchEntry? Bench(List<PlannedStage> stages)
     {
         if (stages.Any(s => s.Start is null) || stages.MinBy(s => s.Start)!.Cause is not { } cause)
         {
