@@ -1,3 +1,4 @@
+using System.Globalization;
 using EpisodePlanner.Planning.Files;
 
 namespace EpisodePlanner.Web.CommandLine;
@@ -18,6 +19,14 @@ internal static class FileBytes
             }
 
             using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            if (stream.CanSeek && stream.Length > WorkshopFile.MaximumBytes)
+            {
+                problem = string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The file has {stream.Length:N0} bytes; at most {WorkshopFile.MaximumBytes:N0} are read.");
+                return null;
+            }
+
             return ReadSome(stream);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
