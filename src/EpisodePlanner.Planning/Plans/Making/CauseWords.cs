@@ -17,8 +17,8 @@ internal sealed class CauseWords(PlanDraft draft, BenchSchedule schedule)
         CauseKind.Now => "nothing holds it",
         CauseKind.Begun => "it is going on",
         CauseKind.Predecessor => SayPredecessor(blocker),
-        CauseKind.StationHeld => $"{Station(blocker)} {IsOrAre(blocker)} taken by \u201c{Name(blocker.Stage)}\u201d {Until(blocker.Stage)}",
-        CauseKind.AcceptedOrder => $"the accepted order gives {Station(blocker)} to \u201c{Name(blocker.Stage)}\u201d first, {Until(blocker.Stage)}",
+        CauseKind.StationHeld => $"{Station(blocker)} {IsOrAre(blocker)} taken by \u201c{Name(blocker.Stage)}\u201d {Until(stage, blocker.Stage)}",
+        CauseKind.AcceptedOrder => $"the accepted order gives {Station(blocker)} to \u201c{Name(blocker.Stage)}\u201d first, {Until(stage, blocker.Stage)}",
         CauseKind.ClosedHours when blocker.Limit >= 0 => $"of {draft.Stations.Limits[blocker.Limit].Name}",
         CauseKind.ClosedHours => SayClosed(stage, blocker.Station),
         CauseKind.Presence => "nobody is there before",
@@ -51,7 +51,17 @@ internal sealed class CauseWords(PlanDraft draft, BenchSchedule schedule)
 
     private string Opening(int stage) => schedule.Start(stage) == 0 ? "" : $" {Moment(schedule.Start(stage))}";
 
-    private string Until(int holder) => $"until {Moment(schedule.Finish(holder))}";
+    /// <summary>The end of the holder's last sitting before the stage starts; a holder may pause and go on after it.</summary>
+    private string Until(int stage, int holder)
+    {
+        var end = -1;
+        foreach (var part in schedule.Parts(holder))
+        {
+            end = part.Kind != PartKind.Run && part.End <= schedule.Start(stage) ? part.End : end;
+        }
+
+        return $"until {Moment(end < 0 ? schedule.Finish(holder) : end)}";
+    }
 
     private string Block(int stage)
     {
