@@ -137,7 +137,7 @@ internal sealed class TaskStages
 
     private int Gone(Instant since, bool onBusinessDays)
     {
-        var elapsed = Elapsed(since);
+        var elapsed = Math.Min(Elapsed(since), IntervalCalendar.MaximumMinute);
         return onBusinessDays && elapsed > 0
             ? HoursCalendar.BusinessDays(new TimeAxis(since, axis.Zone, elapsed)).TotalWork
             : elapsed;
