@@ -27,6 +27,14 @@ internal static class Complaints
         return ExitCode.BadInput;
     }
 
+    /// <summary>The planner met something it should have been ready for.</summary>
+    public static int AboutOurselves(Exception exception, Surroundings surroundings)
+    {
+        surroundings.Error.WriteLine("The planner failed; this is its own fault, not the file's. Please report the lines below with the file.");
+        surroundings.Error.WriteLine(exception);
+        return ExitCode.Failed;
+    }
+
     /// <summary>The file, or what it says, is wrong; each reason on a line of its own.</summary>
     public static int About(string file, IEnumerable<Reason> reasons, Surroundings surroundings)
     {

@@ -6,6 +6,9 @@ public static class ExitCode
     /// <summary>It did what was asked.</summary>
     public const int Done = 0;
 
+    /// <summary>The planner itself failed.</summary>
+    public const int Failed = 1;
+
     /// <summary>What was typed, or what the file says, is wrong; the error output says what.</summary>
     public const int BadInput = 2;
 

@@ -30,6 +30,10 @@ public static class PlannerCommand
             // Whoever read the output has gone, as after "| head"; there is nobody left to tell.
             return ExitCode.Stopped;
         }
+        catch (Exception e)
+        {
+            return Complaints.AboutOurselves(e, surroundings);
+        }
         finally
         {
             await Flush(surroundings.Output).ConfigureAwait(false);

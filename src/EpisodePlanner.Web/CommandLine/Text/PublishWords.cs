@@ -12,7 +12,7 @@ internal static class PublishWords
         var ready = $"it is ready {names.Moment(episode.Ready!.Value)}{Lead(reason, names)}";
         return reason.Pinned
             ? $"it is pinned to this slot; {ready}"
-            : $"{ready}, and this is the first slot after that{Free(reason)}{Passed(reason)}";
+            : $"{ready}, and this is the first {Free(reason)}slot after that{Passed(reason)}";
     }
 
     private static string Lead(PublishReason reason, PlanNames names)
@@ -27,7 +27,7 @@ internal static class PublishWords
         return said.Count == 0 ? "" : $", {string.Join(", ", said)}";
     }
 
-    private static string Free(PublishReason reason) => reason.Passed.Count > 0 ? " that is free" : "";
+    private static string Free(PublishReason reason) => reason.Passed.Count > 0 ? "free " : "";
 
     private static string Passed(PublishReason reason)
     {

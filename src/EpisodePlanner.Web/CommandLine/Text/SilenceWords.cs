@@ -12,7 +12,7 @@ internal static class SilenceWords
         var beyond = Period.DaysBetween(alarm.Due, names.Today);
         var now = beyond > 0
             ? $"{subject} is too quiet already: {Words.Days(outlook.DaysSilent ?? 0)} since its last upload, {Words.Days(beyond)} beyond. It promises {Promise(outlook)}."
-            : $"{subject} promises {Promise(outlook)}, so one is due by {names.Day(alarm.Due)}.";
+            : $"{subject} promises {Promise(outlook)}, so an upload is due by {names.Day(alarm.Due)}.";
         return $"{now} {Ending(outlook, alarm, plan, names)}";
     }
 
