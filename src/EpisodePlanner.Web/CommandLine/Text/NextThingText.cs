@@ -12,6 +12,19 @@ internal static class NextThingText
         page.Paragraph(thing is null
             ? "Nothing: no work that needs hands is left, or none that has a date."
             : $"{When(plan, thing, names)}: {What(thing)}{Where(thing, names)}.{Rest(plan, thing, names)}");
+        if (thing is not null)
+        {
+            WriteCautions(page, plan, thing.Stage);
+        }
+    }
+
+    /// <summary>That a run goes on with nobody there is told with what starts tonight.</summary>
+    private static void WriteCautions(TextPage page, Plan plan, PlannedStage stage)
+    {
+        foreach (var caution in Cautions.For(stage, plan.Request.Workshop).Skip(stage.RunsAlone ? 1 : 0))
+        {
+            page.Item(CautionWords.Of(caution));
+        }
     }
 
     private static string When(Plan plan, NextThing thing, PlanNames names)

@@ -65,7 +65,7 @@ internal static class TonightText
             .Distinct();
         foreach (var caution in cautions)
         {
-            page.Item($"Caution, {char.ToLowerInvariant(caution.Topic[0])}{caution.Topic[1..]}: {caution.Text} {caution.Defers} (Source: {caution.Source}.)");
+            page.Item(CautionWords.Of(caution));
         }
     }
 }
