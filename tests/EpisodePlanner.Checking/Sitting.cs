@@ -2,7 +2,7 @@ using EpisodePlanner.Scheduling;
 
 namespace EpisodePlanner.Checking;
 
-/// <summary>A person's stretch of attended work and the places where it is done.</summary>
+/// <summary>A person's stretch of work and the places where it is done; loading and unloading are done at none.</summary>
 internal readonly record struct Sitting(int Stage, int Start, int End, IReadOnlyList<int> Places);
 
 /// <summary>The people's stretches of work.</summary>
@@ -12,21 +12,28 @@ internal static class Sittings
     public static void AddTo(
         Dictionary<int, List<Sitting>> byPerson, BenchProblem problem, int stage, ReadOnlySpan<SchedulePart> parts)
     {
-        if (problem.Stages[stage].Kind != StageKind.Attended || parts.Length == 0)
-            return;
+        foreach (var part in parts)
+        {
+            if (part.Start < part.End && TakesHands(problem.Stages[stage], part.Kind))
+                AddTo(byPerson, problem, stage, part);
+        }
+    }
 
-        var stations = problem.Stages[stage].Modes[parts[0].Mode].Stations;
-        var places = Of(problem, stations, StationKind.Place);
+    private static bool TakesHands(BenchStage stage, PartKind part) =>
+        part == PartKind.Work
+        || (part == PartKind.Load && stage.LoadTakesHands)
+        || (part == PartKind.Unload && stage.UnloadTakesHands);
+
+    private static void AddTo(Dictionary<int, List<Sitting>> byPerson, BenchProblem problem, int stage, SchedulePart part)
+    {
+        var stations = problem.Stages[stage].Modes[part.Mode].Stations;
+        var places = part.Kind == PartKind.Work ? Of(problem, stations, StationKind.Place) : [];
         foreach (var person in Of(problem, stations, StationKind.Person))
         {
             if (!byPerson.TryGetValue(person, out var list))
                 byPerson.Add(person, list = []);
 
-            foreach (var part in parts)
-            {
-                if (part.Start < part.End)
-                    list.Add(new Sitting(stage, part.Start, part.End, places));
-            }
+            list.Add(new Sitting(stage, part.Start, part.End, places));
         }
     }
 

@@ -46,9 +46,13 @@ public sealed class CauseFinder
             return Alone(new Blocker(CauseKind.Now));
         }
 
-        return blockers.Count == 1 && OnlyTheMinuteBeforeMatters(stage)
-            ? Alone(InAcceptedOrder(stage, blockers[0]))
-            : Fewest(stage, [.. blockers, .. BesideTheMinuteBefore(stage)]);
+        if (blockers.Count == 1 && OnlyTheMinuteBeforeMatters(stage))
+        {
+            return Alone(InAcceptedOrder(stage, blockers[0]));
+        }
+
+        List<Blocker> candidates = [.. blockers, .. BesideTheMinuteBefore(stage)];
+        return Fewest(stage, candidates) ?? Fewest(stage, [.. candidates.Union(Everything(stage))]) ?? Alone(candidates[0]);
     }
 
     /// <summary>
@@ -70,8 +74,11 @@ public sealed class CauseFinder
         return steps;
     }
 
-    /// <summary>One blocker that can be relaxed alone, or as few as possible that can be relaxed together.</summary>
-    private StartCause Fewest(int stage, List<Blocker> candidates)
+    /// <summary>
+    /// One blocker that can be relaxed alone, or as few as possible that can be relaxed together; null where even all of
+    /// them together are not enough.
+    /// </summary>
+    private StartCause? Fewest(int stage, List<Blocker> candidates)
     {
         foreach (var candidate in candidates)
         {
@@ -79,6 +86,11 @@ public sealed class CauseFinder
             {
                 return Alone(InAcceptedOrder(stage, candidate));
             }
+        }
+
+        if (candidates.Count < 2 || !relaxation.StartsEarlier(stage, candidates))
+        {
+            return null;
         }
 
         var needed = candidates.ToList();
@@ -171,7 +183,8 @@ public sealed class CauseFinder
             .Select(s => new Blocker(CauseKind.ClosedHours, Station: s)));
         blockers.AddRange(mode.LimitIds.Where(l => !compiled.Problem.Limits[l].Open.IsOpen(minute))
             .Select(l => new Blocker(CauseKind.ClosedHours, Limit: l)));
-        if (isRun && !byHand && !compiled.Problem.Presence.IsOpen(minute))
+        var presence = compiled.Problem.Presence;
+        if (isRun && ((!byHand && !presence.IsOpen(minute)) || (!mode.RunsAlone && !presence.IsOpen(minute + spec.LoadMinutes))))
         {
             blockers.Add(new Blocker(CauseKind.Presence));
         }
@@ -189,7 +202,6 @@ public sealed class CauseFinder
             }
         }
 
-        blockers.AddRange(HoldersOfGluedPlace(stage));
         if (compiled.Kinds[stage] == StageKind.Attended)
         {
             blockers.Add(new Blocker(CauseKind.MinimumBlock));
@@ -203,20 +215,38 @@ public sealed class CauseFinder
         return blockers;
     }
 
-    private IEnumerable<Blocker> HoldersOfGluedPlace(int stage)
+    /// <summary>
+    /// All that could play a part: hours, presence, and whatever takes one of the stations while the stage, with a wait
+    /// glued to it, is done. Where a station stays taken, or a wait follows, what comes later can hold an earlier start.
+    /// </summary>
+    private IEnumerable<Blocker> Everything(int stage)
     {
-        if (compiled.GluedNext[stage] < 0)
+        var mode = compiled.Modes[stage][schedule.Parts(stage)[0].Mode];
+        var wait = compiled.GluedNext[stage];
+        var glued = wait < 0 ? [] : compiled.Modes[wait][0].All;
+        var end = wait < 0 ? schedule.Finish(stage) : schedule.Finish(wait);
+        var stations = mode.All.Concat(glued).Concat(mode.Machine < 0 ? [] : [mode.Machine]).Distinct().ToList();
+        foreach (var station in stations)
         {
-            yield break;
-        }
-
-        foreach (var station in compiled.Modes[compiled.GluedNext[stage]][0].Holdable)
-        {
-            if (occupancy.LastEndingBy(station, schedule.Start(stage), stage) is { } holding)
+            yield return new Blocker(CauseKind.ClosedHours, Station: station);
+            foreach (var holder in Holders(station, end).Where(holder => holder != stage && holder != wait))
             {
-                yield return new Blocker(CauseKind.StationHeld, holding.Stage, station);
+                yield return new Blocker(CauseKind.StationHeld, holder, station);
             }
         }
+
+        yield return new Blocker(CauseKind.Presence);
+    }
+
+    private List<int> Holders(int station, int end)
+    {
+        var holders = new List<int>();
+        foreach (var holding in occupancy.Within(station, 0, end))
+        {
+            holders.Add(holding.Stage);
+        }
+
+        return [.. holders.Distinct()];
     }
 
     private int NextInChain(int stage, StartCause cause) => cause.Cause.Kind switch

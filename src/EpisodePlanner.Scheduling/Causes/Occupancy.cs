@@ -74,7 +74,7 @@ internal sealed class Occupancy
             Add(lists, mode.Machine, whole, stage, 0);
         }
 
-        var mark = 1 + mode.Stations.FirstOrDefault(s => schedule.Problem.Stations[s].Kind == StationKind.Place, -1);
+        var mark = spec.Kind == StageKind.Run ? 0 : 1 + mode.Stations.FirstOrDefault(s => schedule.Problem.Stations[s].Kind == StationKind.Place, -1);
         foreach (var part in schedule.Parts(stage))
         {
             var taken = part.Kind switch

@@ -21,7 +21,8 @@ internal sealed class Relaxation(BenchSchedule schedule, CompiledProblem compile
             return false;
         }
 
-        var span = new MinuteSpan(earliest, SearchEnd(stage));
+        // Whether a sitting goes on shows in the work before, however long ago.
+        var span = new MinuteSpan(compiled.HasSittings ? 0 : earliest, SearchEnd(stage));
         var alone = new CompiledProblem(SingleStage(stage, span, without));
         var state = new BenchState(alone);
         TakeWhatOthersHold(state, stage, span, without);

@@ -2,7 +2,8 @@ namespace EpisodePlanner.Scheduling.Engine;
 
 /// <summary>
 /// Finds, in ascending order, the stretches in which all stations of a mode are free together. At a place the
-/// stretch leaves room for setting up and tidying, except where the same people's work there goes on.
+/// stretch leaves room for setting up and tidying, except where the same people's work there goes on. Loading and
+/// unloading are no sitting: they need no setting up of their own, but end the one before.
 /// </summary>
 internal sealed class Openings(BenchState state)
 {
@@ -13,13 +14,16 @@ internal sealed class Openings(BenchState state)
     private int[] otherGaps = new int[4];
     private int[] limitSpans = new int[4];
     private int placeGap;
-    private bool ignoresSittings;
+    private bool sits;
 
     /// <summary>Begins to look for openings of a mode at or after a minute.</summary>
-    public void Begin(CompiledMode wanted, int minute, bool withoutSittings = false)
+    /// <param name="wanted">The mode.</param>
+    /// <param name="minute">The minute.</param>
+    /// <param name="sitting">Whether the work is a sitting at the mode's place.</param>
+    public void Begin(CompiledMode wanted, int minute, bool sitting)
     {
         mode = wanted;
-        ignoresSittings = withoutSittings;
+        sits = sitting;
         Resize(ref personGaps, mode.Persons.Length);
         Resize(ref otherGaps, mode.Others.Length);
         Resize(ref limitSpans, mode.Limits.Length);
@@ -149,37 +153,35 @@ internal sealed class Openings(BenchState state)
     {
         var place = mode.Place < 0 ? 0 : state.Free(mode.Place).Start(placeGap);
         var latest = 0;
-        var goesOn = mode.Place >= 0 && mode.Persons.Length > 0;
+        var goesOn = sits && mode.Place >= 0 && mode.Persons.Length > 0;
         for (var i = 0; i < mode.Persons.Length; i++)
         {
             var free = state.Free(mode.Persons[i]);
             var (start, mark) = (free.Start(personGaps[i]), free.PlaceBefore(personGaps[i]));
-            goesOn &= mark == mode.PlaceMark && start >= place;
-            latest = Math.Max(latest, start + (mark == mode.PlaceMark && start >= place ? 0 : Tidy(mark)));
+            var same = sits && mark == mode.PlaceMark && start >= place;
+            goesOn &= same;
+            latest = Math.Max(latest, start + (same ? 0 : state.Compiled.TidyByMark[mark]));
         }
 
-        return Math.Max(latest, place) + (goesOn || ignoresSittings ? 0 : mode.SetUp);
+        return Math.Max(latest, place) + (goesOn || !sits ? 0 : mode.SetUp);
     }
 
     private int SittingEnd()
     {
         var place = mode.Place < 0 ? Never : state.Free(mode.Place).End(placeGap);
         var earliest = Never;
-        var goesOn = mode.Place >= 0 && mode.Persons.Length > 0;
+        var goesOn = sits && mode.Place >= 0 && mode.Persons.Length > 0;
         for (var i = 0; i < mode.Persons.Length; i++)
         {
             var free = state.Free(mode.Persons[i]);
             var (end, mark) = (free.End(personGaps[i]), free.PlaceAfter(personGaps[i]));
-            goesOn &= mark == mode.PlaceMark && end <= place;
-            earliest = Math.Min(earliest, end - (mark == mode.PlaceMark && end <= place ? 0 : SetUp(mark)));
+            var same = sits && mark == mode.PlaceMark && end <= place;
+            goesOn &= same;
+            earliest = Math.Min(earliest, end - (same ? 0 : state.Compiled.SetUpByMark[mark]));
         }
 
-        return Math.Min(earliest, place) - (goesOn || ignoresSittings ? 0 : mode.Tidy);
+        return Math.Min(earliest, place) - (goesOn || !sits ? 0 : mode.Tidy);
     }
-
-    private int Tidy(int mark) => ignoresSittings ? 0 : state.Compiled.TidyByMark[mark];
-
-    private int SetUp(int mark) => ignoresSittings ? 0 : state.Compiled.SetUpByMark[mark];
 
     /// <summary>The first end of a current gap, after which the search goes on.</summary>
     private int NextChange()

@@ -77,7 +77,7 @@ internal sealed class RunPlacer(BenchState state, Openings openings)
                 continue;
             }
 
-            openings.Begin(candidate, from);
+            openings.Begin(candidate, from, sitting: false);
             if (openings.TryNext(from, minutes, out var start, out _) && start < unload.Start)
             {
                 unload = new SchedulePart(PartKind.Unload, start, start + minutes, other);
@@ -122,7 +122,7 @@ internal sealed class RunPlacer(BenchState state, Openings openings)
             return PushInto(state.Presence, start, 0, spec.LoadMinutes);
         }
 
-        openings.Begin(mode, start);
+        openings.Begin(mode, start, sitting: false);
         return openings.TryNext(start, spec.LoadMinutes, out var found, out _) ? found : Fails;
     }
 

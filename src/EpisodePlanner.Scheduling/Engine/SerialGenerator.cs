@@ -208,7 +208,7 @@ internal sealed class SerialGenerator
     {
         foreach (var station in mode.All)
         {
-            state.Take(station, part.Start, part.End, mode.PlaceMark);
+            state.Take(station, part.Start, part.End, FreeTime.NoPlace);
         }
     }
 

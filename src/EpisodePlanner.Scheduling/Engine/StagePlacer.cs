@@ -95,7 +95,7 @@ internal sealed class StagePlacer
         }
 
         var block = Math.Max(1, compiled.Problem.Stages[stage].MinimumBlock);
-        openings.Begin(compiled.Modes[stage][mode], from);
+        openings.Begin(compiled.Modes[stage][mode], from, sitting: true);
         while (left > 0)
         {
             if (!openings.TryNext(from, Math.Min(block, left), out var start, out var end))
@@ -138,7 +138,7 @@ internal sealed class StagePlacer
         var end = WaitEnd(wait, start);
         if (end < 0 || end > state.Horizon)
         {
-            return state.Horizon;
+            return state.Horizon + 1;
         }
 
         foreach (var station in compiled.Modes[wait][0].Holdable)

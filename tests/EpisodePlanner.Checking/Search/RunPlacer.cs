@@ -89,6 +89,9 @@ internal sealed class RunPlacer(Surroundings around, int stage) : Placer(around,
             return Around.Presence.StartsFor(offset, length);
 
         var hands = Around.Open(mode.Stations, []);
-        return (length == 0 ? hands : hands.And(Around.AllFree(mode.Stations))).StartsFor(offset, length);
+        foreach (var person in Sittings.Of(Around.Problem, mode.Stations, StationKind.Person))
+            hands = hands.And(Around.People.Windows(person, []));
+
+        return hands.And(Around.AllFree(mode.Stations)).StartsFor(offset, length);
     }
 }
