@@ -87,6 +87,12 @@ public sealed record BenchStage
 
     /// <summary>When its result is wanted, for the order in which stages are tried; <see cref="int.MaxValue"/> for never.</summary>
     public int Due { get; init; } = int.MaxValue;
+
+    /// <summary>Its due date matters more than those that are not firm.</summary>
+    public bool DueIsFirm { get; init; }
+
+    /// <summary>Results of one group are wanted in the order of their due dates; −1 for no group.</summary>
+    public int DueGroup { get; init; } = -1;
 }
 
 /// <summary>One stage waiting for another.</summary>

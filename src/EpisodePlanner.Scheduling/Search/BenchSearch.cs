@@ -34,55 +34,80 @@ public static class BenchSearch
         CancellationToken stop = default)
     {
         var compiled = new CompiledProblem(problem);
-        var best = new Incumbent(compiled, objective);
-        foreach (var (rule, keys) in PriorityRules.All(compiled, acceptedOrder ?? []))
+        var best = new Incumbent(compiled, objective, budget, progress, stop);
+        var late = new DueLateness(compiled);
+        var targets = new Targets(compiled, late.ForDue);
+        if (acceptedOrder is { Count: > 0 })
+        {
+            best.Offer("the accepted order", PriorityRules.Accepted(compiled, acceptedOrder));
+        }
+
+        var byDueDate = targets.ByModifiedDueDate();
+        var start = Better(targets, best, byDueDate, targets.FirmFirst(byDueDate));
+        foreach (var (rule, keys) in PriorityRules.All(late))
         {
             best.Offer(rule, keys);
-            progress?.Report((double)best.Generated / budget.Schedules);
-            if (best.Generated >= budget.Schedules || stop.IsCancellationRequested)
-            {
-                return best.ToResult();
-            }
         }
 
-        var moves = new ListMoves(compiled, budget.Seed);
-        while (best.Generated < budget.Schedules && !stop.IsCancellationRequested && moves.TryNext(best.Keys, out var moved))
-        {
-            best.Offer(best.Rule, moved);
-            progress?.Report((double)best.Generated / budget.Schedules);
-        }
-
+        Improve(targets, start.Order, start.Row, best, budget.Seed);
         return best.ToResult();
     }
 
-    /// <summary>The best so far.</summary>
-    private sealed class Incumbent(CompiledProblem compiled, IScheduleObjective objective)
+    private const string TargetRule = "what is due first";
+
+    private static (int[] Order, long[]? Row) Better(Targets targets, Incumbent best, int[] left, int[] right)
+    {
+        var (leftRow, rightRow) = (best.Offer(TargetRule, targets.Keys(left)), best.Offer(TargetRule, targets.Keys(right)));
+        return rightRow is not null && rightRow.AsSpan().SequenceCompareTo(leftRow) < 0 ? (right, rightRow) : (left, leftRow);
+    }
+
+    /// <summary>Moves targets while the budget lasts; of two orders the better one is moved further.</summary>
+    private static void Improve(Targets targets, int[] order, long[]? row, Incumbent best, ulong seed)
+    {
+        var moves = new TargetMoves(targets, seed);
+        while (row is not null && best.MayGoOn && moves.TryNext(order, out var moved))
+        {
+            if (best.Offer(TargetRule, targets.Keys(moved)) is { } after && after.AsSpan().SequenceCompareTo(row) <= 0)
+            {
+                (order, row) = (moved, after);
+            }
+        }
+    }
+
+    /// <summary>The best so far, within the budget.</summary>
+    private sealed class Incumbent(
+        CompiledProblem compiled, IScheduleObjective objective, SearchBudget budget, IProgress<double>? progress, CancellationToken stop)
     {
         private readonly SerialGenerator generator = new(compiled);
-        private readonly long[] trialRow = new long[objective.Parts];
         private long[]? row;
         private BenchSchedule? schedule;
+        private string rule = "";
+        private int generated;
 
-        public int[] Keys { get; private set; } = [];
+        /// <summary>Whether another schedule may be made; the first always may.</summary>
+        public bool MayGoOn => generated == 0 || (generated < budget.Schedules && !stop.IsCancellationRequested);
 
-        public string Rule { get; private set; } = "";
-
-        public int Generated { get; private set; }
-
-        public void Offer(string rule, int[] keys)
+        /// <summary>Makes the schedule of a list and keeps it if it is the best; its row, or null where the budget is used up.</summary>
+        public long[]? Offer(string by, int[] keys)
         {
-            generator.Generate(keys);
-            Generated++;
-            objective.Evaluate(generator.Starts, generator.Finishes, trialRow);
-            if (row is not null && trialRow.AsSpan().SequenceCompareTo(row) >= 0)
+            if (!MayGoOn)
             {
-                return;
+                return null;
             }
 
-            (row, schedule) = ([.. trialRow], generator.ToSchedule());
-            (Rule, Keys) = (rule, keys);
+            generator.Generate(keys);
+            generated++;
+            progress?.Report((double)generated / budget.Schedules);
+            var trial = new long[objective.Parts];
+            objective.Evaluate(generator.Starts, generator.Finishes, trial);
+            if (row is null || trial.AsSpan().SequenceCompareTo(row) < 0)
+            {
+                (row, schedule, rule) = (trial, generator.ToSchedule(), by);
+            }
+
+            return trial;
         }
 
-        public SearchResult ToResult() => new(schedule!, [.. row!], Rule, Generated);
+        public SearchResult ToResult() => new(schedule!, [.. row!], rule, generated);
     }
 }

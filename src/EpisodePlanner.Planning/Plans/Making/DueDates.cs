@@ -17,7 +17,7 @@ internal static class DueDates
 
         foreach (var (stage, by) in NeededBy(draft))
         {
-            draft.Bench.Replace(stage, s => s with { Due = Math.Min(s.Due, by) });
+            draft.Bench.Replace(stage, s => s with { Due = Math.Min(s.Due, by), DueIsFirm = true });
         }
     }
 
@@ -38,11 +38,12 @@ internal static class DueDates
             day += series.LongestSilence;
             var promised = draft.Axis.MinuteOf(SilenceDay(day + 1));
             var due = episode.PinnedOpening >= 0 ? episode.PinnedOpening : episode.ToldBy >= 0 ? episode.ToldBy : promised;
+            var firm = episode.PinnedOpening >= 0 || episode.ToldBy >= 0;
             foreach (var stage in (int[])[episode.ReadyStage, episode.FixesStage])
             {
                 if (stage >= 0)
                 {
-                    draft.Bench.Replace(stage, s => s with { Due = Math.Max(0, due - episode.Lead) });
+                    draft.Bench.Replace(stage, s => s with { Due = Math.Max(0, due - episode.Lead), DueIsFirm = firm, DueGroup = episode.Series });
                 }
             }
         }

@@ -1,0 +1,231 @@
+namespace EpisodePlanner.Scheduling.Engine;
+
+/// <summary>
+/// Results that are wanted by a date, and stages whose stations close for good: what serial generation should work
+/// towards, one after the other. A list of targets becomes keys: every stage ranks with the first target that needs it.
+/// </summary>
+internal sealed class Targets
+{
+    /// <summary>Stations that close this long before the horizon close for good.</summary>
+    private const int ClosesForGood = 30 * 1440;
+
+    private readonly CompiledProblem compiled;
+    private readonly int[] stages;
+    private readonly long[] due;
+    private readonly bool[] firm;
+    private readonly int[] group;
+    private readonly long[] time;
+    private readonly long[] latest;
+    private readonly int[] lateStart;
+
+    /// <summary>Finds the targets of a problem.</summary>
+    /// <param name="compiled">The problem.</param>
+    /// <param name="lateStart">By stage: the latest start that keeps due dates and open hours.</param>
+    public Targets(CompiledProblem compiled, int[] lateStart)
+    {
+        this.compiled = compiled;
+        this.lateStart = lateStart;
+        var wanted = Enumerable.Range(0, compiled.StageCount)
+            .Select(stage => (Stage: stage, Due: DueOf(stage), Firm: compiled.Problem.Stages[stage].DueIsFirm || IsLastChance(stage)))
+            .Where(target => target.Due < int.MaxValue)
+            .OrderBy(target => target.Due)
+            .ThenBy(target => target.Stage)
+            .ToList();
+        stages = [.. wanted.Select(target => target.Stage)];
+        due = [.. wanted.Select(target => (long)target.Due)];
+        firm = [.. wanted.Select(target => target.Firm)];
+        group = [.. stages.Select(stage => compiled.Problem.Stages[stage].DueGroup)];
+        var needed = Ranks([.. Enumerable.Range(0, Count)]);
+        time = Times(needed);
+        latest = LatestStarts(needed);
+    }
+
+    public int Count => stages.Length;
+
+    /// <summary>Whether one target may not be put before another: they are of one group and it is due later.</summary>
+    public bool MustFollow(int later, int earlier) => group[later] >= 0 && group[later] == group[earlier] && later > earlier;
+
+    /// <summary>
+    /// Targets by modified due dates (Baker and Bertrand 1982): the one next for which the later of its due date and its
+    /// earliest end is least; but a firm one goes first where it would otherwise come too late.
+    /// </summary>
+    public int[] ByModifiedDueDate()
+    {
+        var left = Enumerable.Range(0, Count).ToList();
+        var order = new List<int>(Count);
+        var now = 0L;
+        while (left.Count > 0)
+        {
+            var next = Next(left, now);
+            order.Add(next);
+            left.Remove(next);
+            now += time[next];
+        }
+
+        return [.. order];
+    }
+
+    /// <summary>Firm targets by due date, then the others as they stand in an order.</summary>
+    public int[] FirmFirst(int[] order)
+    {
+        var pulled = new HashSet<int>();
+        var result = new List<int>(Count);
+        foreach (var target in Enumerable.Range(0, Count).Where(target => firm[target]))
+        {
+            result.AddRange(Enumerable.Range(0, Count).Where(other => (other == target || MustFollow(target, other)) && pulled.Add(other)));
+        }
+
+        return [.. result, .. order.Where(target => !pulled.Contains(target))];
+    }
+
+    /// <summary>Keys for an order of targets; among the stages of one target those with the least time go first.</summary>
+    public int[] Keys(int[] order)
+    {
+        var rank = Ranks(order);
+        var sorted = Enumerable.Range(0, compiled.StageCount).ToArray();
+        Array.Sort(sorted, (a, b) => (rank[a], lateStart[a], a).CompareTo((rank[b], lateStart[b], b)));
+        var keys = new int[2 * compiled.StageCount];
+        for (var place = 0; place < sorted.Length; place++)
+        {
+            keys[sorted[place]] = place;
+            keys[compiled.StageCount + sorted[place]] = place;
+        }
+
+        return keys;
+    }
+
+    private int Next(List<int> left, long now)
+    {
+        var (soft, least) = (-1, long.MaxValue);
+        foreach (var target in left)
+        {
+            var end = Math.Max(due[target], now + time[target]);
+            if (end < least && IsFirstOfItsGroup(target, left))
+            {
+                (soft, least) = (target, end);
+            }
+        }
+
+        foreach (var target in left)
+        {
+            if (firm[target] && target != soft && ComesTooLateAfter(soft, target, left, now))
+            {
+                return FirstOfItsGroup(target, left);
+            }
+        }
+
+        return soft;
+    }
+
+    /// <summary>
+    /// Whether taking a target next makes a firm one late that is in time without it: by the work before it, or because
+    /// its first stage could not start late enough any more.
+    /// </summary>
+    private bool ComesTooLateAfter(int next, int firmOne, List<int> left, long now)
+    {
+        var end = now;
+        foreach (var target in left)
+        {
+            end += firm[target] && target != next && target <= firmOne ? time[target] : 0;
+        }
+
+        var inTime = end <= due[firmOne] && now <= latest[firmOne];
+        return inTime && (end + time[next] > due[firmOne] || now + time[next] > latest[firmOne]);
+    }
+
+    private bool IsFirstOfItsGroup(int target, List<int> left) => group[target] < 0 || FirstOfItsGroup(target, left) == target;
+
+    private int FirstOfItsGroup(int target, List<int> left) => group[target] < 0 ? target : left.First(other => group[other] == group[target]);
+
+    /// <summary>By stage: the place in the order of the first target that needs it; last where none does.</summary>
+    private int[] Ranks(int[] order)
+    {
+        var rank = new int[compiled.StageCount];
+        rank.AsSpan().Fill(int.MaxValue);
+        var open = new Stack<int>();
+        for (var place = 0; place < order.Length; place++)
+        {
+            open.Push(stages[order[place]]);
+            while (open.TryPop(out var stage))
+            {
+                if (rank[stage] != int.MaxValue)
+                {
+                    continue;
+                }
+
+                rank[stage] = place;
+                foreach (var link in compiled.Problem.Graph.Incoming(stage))
+                {
+                    open.Push(compiled.LinkFrom[link]);
+                }
+            }
+        }
+
+        return rank;
+    }
+
+    /// <summary>By target: the elapsed minutes that the work takes which no target due earlier needs.</summary>
+    private long[] Times(int[] rank)
+    {
+        var work = new long[Count];
+        for (var stage = 0; stage < compiled.StageCount; stage++)
+        {
+            if (rank[stage] < Count && compiled.Kinds[stage] == StageKind.Attended)
+            {
+                work[rank[stage]] += compiled.Minutes[stage];
+            }
+        }
+
+        var present = Math.Max(1, compiled.Problem.Presence.TotalWork);
+        return [.. work.Select(minutes => minutes * compiled.Problem.Horizon / present)];
+    }
+
+    /// <summary>By target: the latest start of the first stage that no target due earlier needs.</summary>
+    private long[] LatestStarts(int[] rank)
+    {
+        var starts = Enumerable.Repeat(long.MaxValue, Count).ToArray();
+        for (var stage = 0; stage < compiled.StageCount; stage++)
+        {
+            if (rank[stage] < Count && compiled.Kinds[stage] != StageKind.Wait)
+            {
+                starts[rank[stage]] = Math.Min(starts[rank[stage]], lateStart[stage]);
+            }
+        }
+
+        return starts;
+    }
+
+    private int DueOf(int stage) => Math.Min(compiled.Problem.Stages[stage].Due, IsLastChance(stage) ? LastEnd(stage) : int.MaxValue);
+
+    private bool IsLastChance(int stage) => LastEnd(stage) < compiled.Problem.Horizon - ClosesForGood;
+
+    /// <summary>The last minute at which a stage's stations and limits are open together, at most.</summary>
+    private int LastEnd(int stage)
+    {
+        if (compiled.Kinds[stage] == StageKind.Wait || compiled.Minutes[stage] == 0)
+        {
+            return int.MaxValue;
+        }
+
+        var last = 0;
+        foreach (var mode in compiled.Modes[stage])
+        {
+            var end = int.MaxValue;
+            foreach (var station in mode.All)
+            {
+                end = Math.Min(end, LastOpen(compiled.Problem.Stations[station].Hours));
+            }
+
+            foreach (var limit in mode.Limits)
+            {
+                end = Math.Min(end, LastOpen(limit));
+            }
+
+            last = Math.Max(last, end);
+        }
+
+        return last;
+    }
+
+    private static int LastOpen(IntervalCalendar hours) => hours.Count == 0 ? 0 : hours.Ends[^1];
+}
