@@ -51,8 +51,10 @@ public sealed class CauseFinder
             return Alone(InAcceptedOrder(stage, blockers[0]));
         }
 
-        List<Blocker> candidates = [.. blockers, .. BesideTheMinuteBefore(stage)];
-        return Fewest(stage, candidates) ?? Fewest(stage, [.. candidates.Union(Everything(stage))]) ?? Alone(candidates[0]);
+        var all = blockers.Concat(BesideTheMinuteBefore(stage)).ToList();
+        return OneOf(stage, blockers) ?? OneHolder(stage, blockers) ?? Fewest(stage, blockers)
+            ?? OneOf(stage, all) ?? Fewest(stage, all) ?? Fewest(stage, [.. all.Union(Everything(stage))])
+            ?? Alone(all[0]);
     }
 
     /// <summary>
@@ -74,11 +76,8 @@ public sealed class CauseFinder
         return steps;
     }
 
-    /// <summary>
-    /// One blocker that can be relaxed alone, or as few as possible that can be relaxed together; null where even all of
-    /// them together are not enough.
-    /// </summary>
-    private StartCause? Fewest(int stage, List<Blocker> candidates)
+    /// <summary>The first blocker that can be relaxed alone, or null.</summary>
+    private StartCause? OneOf(int stage, List<Blocker> candidates)
     {
         foreach (var candidate in candidates)
         {
@@ -88,6 +87,26 @@ public sealed class CauseFinder
             }
         }
 
+        return null;
+    }
+
+    /// <summary>Another stage that holds it in several ways at once: takes several stations, or one and is waited for.</summary>
+    private StartCause? OneHolder(int stage, List<Blocker> candidates)
+    {
+        foreach (var holder in candidates.Where(b => b.Stage >= 0).GroupBy(b => b.Stage).Where(group => group.Count() > 1))
+        {
+            if (relaxation.StartsEarlier(stage, [.. holder]))
+            {
+                return new StartCause(InAcceptedOrder(stage, holder.First()), [.. holder.Skip(1)]);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>As few blockers as possible that can be relaxed together; null where even all of them are not enough.</summary>
+    private StartCause? Fewest(int stage, List<Blocker> candidates)
+    {
         if (candidates.Count < 2 || !relaxation.StartsEarlier(stage, candidates))
         {
             return null;
@@ -202,6 +221,7 @@ public sealed class CauseFinder
             }
         }
 
+        AddBehindSetUp(stage, blockers);
         if (compiled.Kinds[stage] == StageKind.Attended)
         {
             blockers.Add(new Blocker(CauseKind.MinimumBlock));
@@ -213,6 +233,17 @@ public sealed class CauseFinder
         }
 
         return blockers;
+    }
+
+    /// <summary>Where the minutes before are for setting up, and for tidying what came before: what stands before these.</summary>
+    private void AddBehindSetUp(int stage, List<Blocker> blockers)
+    {
+        var mode = compiled.Modes[stage][schedule.Parts(stage)[0].Mode];
+        var pads = new[] { mode.SetUp, mode.SetUp + compiled.TidyByMark.Max() }.Where(pad => compiled.HasSittings && pad > 0);
+        foreach (var minute in pads.Select(pad => schedule.Start(stage) - pad - 1).Where(minute => minute >= 0).Distinct())
+        {
+            AddStations(stage, minute, blockers);
+        }
     }
 
     /// <summary>
