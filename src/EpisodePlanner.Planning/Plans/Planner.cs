@@ -40,8 +40,7 @@ public static class Planner
     /// </summary>
     private static int FirstHorizon(PlanRequest request)
     {
-        var estimator = new StageEstimator(request.Workshop.Settings);
-        var work = request.Workshop.Tasks.SelectMany(t => t.Stages).Sum(s => s.Hours) * 60;
+        var work = request.Workshop.Tasks.SelectMany(t => t.Stages).Where(s => s.Kind == StageKind.Attended).Sum(s => s.Hours) * 60;
         var tails = request.Workshop.Episodes.Sum(e => Tails.Of(request.Workshop, e).Sum(p => p.Hours)) * 60;
         var axis = new TimeAxis(request.PlannedAt, DateTimeZone.Utc, 28 * Day);
         var weekly = Math.Max(60, new StationTable(request.Workshop, axis).Presence.TotalWork / 4);

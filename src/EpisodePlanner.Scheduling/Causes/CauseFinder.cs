@@ -14,21 +14,26 @@ public sealed class CauseFinder
     private readonly Occupancy occupancy;
     private readonly Relaxation relaxation;
     private readonly Dictionary<int, int> acceptedRanks;
+    private readonly StartCause?[] explained;
 
     /// <summary>Prepares to explain a schedule.</summary>
     /// <param name="schedule">A schedule made by the scheduler: every stage as early as the others let it.</param>
     /// <param name="acceptedOrder">The accepted order that it follows; empty where it follows none.</param>
     public CauseFinder(BenchSchedule schedule, IReadOnlyList<int>? acceptedOrder = null)
     {
+        var context = new CauseContext(schedule);
         this.schedule = schedule;
-        compiled = new CompiledProblem(schedule.Problem);
-        occupancy = new Occupancy(schedule);
-        relaxation = new Relaxation(schedule, compiled, occupancy);
+        compiled = context.Compiled;
+        occupancy = context.Occupancy;
+        explained = new StartCause?[schedule.Problem.Stages.Count];
+        relaxation = new Relaxation(context);
         acceptedRanks = (acceptedOrder ?? []).Select((stage, rank) => (stage, rank)).ToDictionary(pair => pair.stage, pair => pair.rank);
     }
 
     /// <summary>Why a placed stage starts when it does.</summary>
-    public StartCause Explain(int stage)
+    public StartCause Explain(int stage) => explained[stage] ??= Find(stage);
+
+    private StartCause Find(int stage)
     {
         if (compiled.Begun[stage])
         {
