@@ -5,6 +5,8 @@ namespace EpisodePlanner.Planning;
 /// <summary>An episode to come.</summary>
 public sealed record PlannedEpisode
 {
+    private readonly Lazy<ValueList<ChainLink>> chain = new([]);
+
     /// <summary>Its id; for an assumed episode one that no other thing has.</summary>
     public required Id Id { get; init; }
 
@@ -35,8 +37,19 @@ public sealed record PlannedEpisode
     /// <summary>Minutes of work left for it, tail included, hands and tail only; other episodes' work not counted.</summary>
     public required int WorkMinutes { get; init; }
 
-    /// <summary>Why its date is what it is: from the tail back to what no other stage decides.</summary>
-    public required ValueList<ChainLink> Chain { get; init; }
+    /// <summary>
+    /// Why its date is what it is: from the tail back to what no other stage decides. Found when it is first asked for.
+    /// </summary>
+    public ValueList<ChainLink> Chain
+    {
+        get => chain.Value;
+        init => chain = new Lazy<ValueList<ChainLink>>(value);
+    }
+
+    internal Func<ValueList<ChainLink>> ChainLater
+    {
+        init => chain = new Lazy<ValueList<ChainLink>>(value);
+    }
 }
 
 /// <summary>One step of the chain that decides a date.</summary>

@@ -30,6 +30,8 @@ public sealed record PlannedPart(PartKind Kind, Instant Start, Instant End, Valu
 /// <summary>A stage that is left to do, or a part of a tail.</summary>
 public sealed record PlannedStage
 {
+    private readonly Lazy<PlannedCause?>? cause;
+
     /// <summary>Which one.</summary>
     public required StageKey Key { get; init; }
 
@@ -60,11 +62,20 @@ public sealed record PlannedStage
     /// <summary>When what happens; empty where it has no date.</summary>
     public required ValueList<PlannedPart> Parts { get; init; }
 
-    /// <summary>Why it does not start earlier; null where it has no date.</summary>
-    public required PlannedCause? Cause { get; init; }
+    /// <summary>Why it does not start earlier; null where it has no date. Found when it is first asked for.</summary>
+    public PlannedCause? Cause
+    {
+        get => cause?.Value;
+        init => cause = new Lazy<PlannedCause?>(value);
+    }
 
     /// <summary>Its place in the network; null where it can never be done.</summary>
     public required NetworkDates? Network { get; init; }
+
+    internal Func<PlannedCause?> CauseLater
+    {
+        init => cause = new Lazy<PlannedCause?>(value);
+    }
 
     /// <summary>When it starts, or null.</summary>
     public Instant? Start => Parts.Count == 0 ? null : Parts[0].Start;

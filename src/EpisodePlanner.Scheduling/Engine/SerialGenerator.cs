@@ -23,7 +23,7 @@ internal sealed class SerialGenerator
     private readonly PartStore store;
     private readonly int[] unloadPending;
     private readonly List<int> order = [];
-    private readonly PriorityQueue<int, (int Key, int Item)> ready = new();
+    private readonly PriorityQueue<int, long> ready = new();
     private List<SchedulePart> best = [];
     private List<SchedulePart> trial = [];
 
@@ -85,10 +85,13 @@ internal sealed class SerialGenerator
             if (waitingFor[stage] == 0)
             {
                 // Work that is going on stays where it is, so it is placed before anything else.
-                ready.Enqueue(stage, (compiled.Begun[stage] ? int.MinValue : keys[stage], stage));
+                ready.Enqueue(stage, Priority(compiled.Begun[stage] ? int.MinValue : keys[stage], stage));
             }
         }
     }
+
+    /// <summary>By key, then by item.</summary>
+    private static long Priority(int key, int item) => ((long)key << 32) | (uint)item;
 
     private void Place(int stage, ReadOnlySpan<int> keys)
     {
@@ -171,7 +174,7 @@ internal sealed class SerialGenerator
         }
 
         unloadPending[mode.Machine] = stage;
-        ready.Enqueue(compiled.StageCount + stage, (keys[compiled.StageCount + stage], compiled.StageCount + stage));
+        ready.Enqueue(compiled.StageCount + stage, Priority(keys[compiled.StageCount + stage], compiled.StageCount + stage));
     }
 
     private void PlaceUnload(int stage, ReadOnlySpan<int> keys)
@@ -240,7 +243,7 @@ internal sealed class SerialGenerator
             var next = compiled.LinkTo[link];
             if (--waitingFor[next] == 0 && starts[next] == None)
             {
-                ready.Enqueue(next, (keys[next], next));
+                ready.Enqueue(next, Priority(keys[next], next));
             }
         }
 

@@ -16,7 +16,8 @@ internal sealed class Targets
     private readonly int[] group;
     private readonly long[] time;
     private readonly long[] latest;
-    private readonly int[] lateStart;
+    private readonly int[] before;
+    private readonly int[] stagesByLateStart;
 
     /// <summary>Finds the targets of a problem.</summary>
     /// <param name="compiled">The problem.</param>
@@ -24,7 +25,7 @@ internal sealed class Targets
     public Targets(CompiledProblem compiled, int[] lateStart)
     {
         this.compiled = compiled;
-        this.lateStart = lateStart;
+        stagesByLateStart = [.. Enumerable.Range(0, compiled.StageCount).OrderBy(stage => lateStart[stage])];
         var wanted = Enumerable.Range(0, compiled.StageCount)
             .Select(stage => (Stage: stage, Due: DueOf(stage), Firm: compiled.Problem.Stages[stage].DueIsFirm || IsLastChance(stage)))
             .Where(target => target.Due < int.MaxValue)
@@ -37,7 +38,8 @@ internal sealed class Targets
         group = [.. stages.Select(stage => compiled.Problem.Stages[stage].DueGroup)];
         var needed = Ranks([.. Enumerable.Range(0, Count)]);
         time = Times(needed);
-        latest = LatestStarts(needed);
+        latest = LatestStarts(needed, lateStart);
+        before = BeforeInGroup();
     }
 
     public int Count => stages.Length;
@@ -51,18 +53,17 @@ internal sealed class Targets
     /// </summary>
     public int[] ByModifiedDueDate()
     {
-        var left = Enumerable.Range(0, Count).ToList();
-        var order = new List<int>(Count);
+        var left = new SortedSet<int>(Enumerable.Range(0, Count));
+        var order = new int[Count];
         var now = 0L;
-        while (left.Count > 0)
+        for (var place = 0; place < Count; place++)
         {
-            var next = Next(left, now);
-            order.Add(next);
-            left.Remove(next);
-            now += time[next];
+            order[place] = Next(left, now);
+            left.Remove(order[place]);
+            now += time[order[place]];
         }
 
-        return [.. order];
+        return order;
     }
 
     /// <summary>Firm targets by due date, then the others as they stand in an order.</summary>
@@ -82,25 +83,34 @@ internal sealed class Targets
     public int[] Keys(int[] order)
     {
         var rank = Ranks(order);
-        var sorted = Enumerable.Range(0, compiled.StageCount).ToArray();
-        Array.Sort(sorted, (a, b) => (rank[a], lateStart[a], a).CompareTo((rank[b], lateStart[b], b)));
-        var keys = new int[2 * compiled.StageCount];
-        for (var place = 0; place < sorted.Length; place++)
+        var next = new int[Count + 2];
+        foreach (var stage in stagesByLateStart)
         {
-            keys[sorted[place]] = place;
-            keys[compiled.StageCount + sorted[place]] = place;
+            next[Math.Min(rank[stage], Count) + 1]++;
+        }
+
+        for (var i = 0; i <= Count; i++)
+        {
+            next[i + 1] += next[i];
+        }
+
+        var keys = new int[2 * compiled.StageCount];
+        foreach (var stage in stagesByLateStart)
+        {
+            keys[stage] = next[Math.Min(rank[stage], Count)]++;
+            keys[compiled.StageCount + stage] = keys[stage];
         }
 
         return keys;
     }
 
-    private int Next(List<int> left, long now)
+    private int Next(SortedSet<int> left, long now)
     {
         var (soft, least) = (-1, long.MaxValue);
         foreach (var target in left)
         {
             var end = Math.Max(due[target], now + time[target]);
-            if (end < least && IsFirstOfItsGroup(target, left))
+            if (end < least && FirstOfItsGroup(target, left) == target)
             {
                 (soft, least) = (target, end);
             }
@@ -121,7 +131,7 @@ internal sealed class Targets
     /// Whether taking a target next makes a firm one late that is in time without it: by the work before it, or because
     /// its first stage could not start late enough any more.
     /// </summary>
-    private bool ComesTooLateAfter(int next, int firmOne, List<int> left, long now)
+    private bool ComesTooLateAfter(int next, int firmOne, SortedSet<int> left, long now)
     {
         var end = now;
         foreach (var target in left)
@@ -133,9 +143,30 @@ internal sealed class Targets
         return inTime && (end + time[next] > due[firmOne] || now + time[next] > latest[firmOne]);
     }
 
-    private bool IsFirstOfItsGroup(int target, List<int> left) => group[target] < 0 || FirstOfItsGroup(target, left) == target;
+    private int FirstOfItsGroup(int target, SortedSet<int> left)
+    {
+        var first = target;
+        while (before[first] >= 0 && left.Contains(before[first]))
+        {
+            first = before[first];
+        }
 
-    private int FirstOfItsGroup(int target, List<int> left) => group[target] < 0 ? target : left.First(other => group[other] == group[target]);
+        return first;
+    }
+
+    /// <summary>By target: the one of its group that is due before it; −1 for none.</summary>
+    private int[] BeforeInGroup()
+    {
+        var last = new Dictionary<int, int>();
+        var result = new int[Count];
+        for (var target = 0; target < Count; target++)
+        {
+            result[target] = group[target] >= 0 ? last.GetValueOrDefault(group[target], -1) : -1;
+            last[group[target]] = target;
+        }
+
+        return result;
+    }
 
     /// <summary>By stage: the place in the order of the first target that needs it; last where none does.</summary>
     private int[] Ranks(int[] order)
@@ -181,7 +212,7 @@ internal sealed class Targets
     }
 
     /// <summary>By target: the latest start of the first stage that no target due earlier needs.</summary>
-    private long[] LatestStarts(int[] rank)
+    private long[] LatestStarts(int[] rank, int[] lateStart)
     {
         var starts = Enumerable.Repeat(long.MaxValue, Count).ToArray();
         for (var stage = 0; stage < compiled.StageCount; stage++)

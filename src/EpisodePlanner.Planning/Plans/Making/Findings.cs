@@ -93,10 +93,11 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
 
     private void AddEpisodesWithoutDate()
     {
+        int[] finishes = [.. Enumerable.Range(0, draft.Problem.Stages.Count).Select(s => schedule.IsPlaced(s) ? schedule.Finish(s) : -1)];
         for (var e = 0; e < draft.Episodes.Episodes.Count; e++)
         {
             var row = draft.Episodes.Episodes[e];
-            var ready = SlotSweep.AvailableFrom(row, [.. Enumerable.Range(0, draft.Problem.Stages.Count).Select(s => schedule.IsPlaced(s) ? schedule.Finish(s) : -1)]);
+            var ready = SlotSweep.AvailableFrom(row, finishes);
             if (sweep.Minutes[e] < 0 && ready >= 0)
             {
                 findings.Add(new Finding(
@@ -109,7 +110,8 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
 
     private void AddWithoutEffect()
     {
-        var tasks = draft.Workshop.Tasks.Where(t => draft.Bench.Stages.Any(s => s.Key.Task == t.Id)).ToList();
+        var left = draft.Bench.Stages.Select(s => s.Key.Task).ToHashSet();
+        var tasks = draft.Workshop.Tasks.Where(t => left.Contains(t.Id)).ToList();
         Say(tasks.Any(t => t.Stages.Any(s => s.FailureChance > 0)), "$.tasks", "chances of failure are carried, but do not move dates yet: the plan counts every run and test as passing once");
         Say(tasks.Any(t => t.Stages.Any(s => s.MayComeLater)), "$.tasks", "deliveries that may come later are planned at their likely length");
         Say(draft.Workshop.Places.Any(p => p.FitDayChance is not null), "$.places", "the chance of a fit day does not move dates yet");

@@ -1,5 +1,4 @@
 using EpisodePlanner.Scheduling;
-using EpisodePlanner.Scheduling.Causes;
 using EpisodePlanner.Scheduling.Networks;
 using NodaTime;
 
@@ -12,15 +11,16 @@ internal sealed class PlanAssembly
     private readonly WorkshopNetwork network;
     private readonly SearchResult found;
     private readonly SlotSweep sweep;
-    private readonly CauseFinder causes;
-    private readonly CauseWords words;
-    private readonly Dictionary<int, PlannedCause> causeByStage = [];
+    private readonly Explanations explanations;
+    private readonly Dictionary<Id, int> workByEpisode;
+    private readonly Dictionary<Id, int> workByMilestone;
 
     public PlanAssembly(PlanDraft draft, WorkshopNetwork network, SearchResult found, SlotSweep sweep, AcceptedOrder accepted)
     {
         (this.draft, this.network, this.found, this.sweep) = (draft, network, found, sweep);
-        causes = new CauseFinder(found.Schedule, accepted.Stages);
-        words = new CauseWords(draft, found.Schedule);
+        explanations = new Explanations(draft, found.Schedule, accepted.Stages);
+        workByEpisode = Work(s => s.Key.IsTail ? s.Key.Episode : null);
+        workByMilestone = Work(s => s.Key.IsTail ? null : draft.Workshop.Tasks.Find(s.Key.Task)?.Milestone);
         sweep.Run([.. Enumerable.Range(0, draft.Problem.Stages.Count).Select(s => found.Schedule.IsPlaced(s) ? found.Schedule.Finish(s) : -1)]);
     }
 
@@ -54,7 +54,6 @@ internal sealed class PlanAssembly
     private PlannedStage Stage(int index)
     {
         var stage = draft.Bench.Stages[index];
-        var parts = found.Schedule.Parts(index);
         return new PlannedStage
         {
             Key = stage.Key,
@@ -67,7 +66,7 @@ internal sealed class PlanAssembly
             Begun = stage.Stage.Begun,
             RunsAlone = RunsAlone(index),
             Parts = Parts(index),
-            Cause = parts.IsEmpty ? null : Cause(index),
+            CauseLater = () => explanations.Cause(index),
             Network = network.EarlyStart[index] < 0 ? null : Dates(index),
         };
     }
@@ -106,17 +105,6 @@ internal sealed class PlanAssembly
         return parts.ToValueList();
     }
 
-    private PlannedCause Cause(int index)
-    {
-        if (!causeByStage.TryGetValue(index, out var cause))
-        {
-            cause = words.Of(index, causes.Explain(index));
-            causeByStage.Add(index, cause);
-        }
-
-        return cause;
-    }
-
     private NetworkDates Dates(int index) => new(
         draft.Axis.MomentOf(network.EarlyStart[index]),
         draft.Axis.MomentOf(network.EarlyFinish[index]),
@@ -136,6 +124,7 @@ internal sealed class PlanAssembly
     {
         var row = draft.Episodes.Episodes[index];
         var isReady = row.ReadyStage < 0 || found.Schedule.IsPlaced(row.ReadyStage);
+        var last = LastStage(row);
         Instant? publish = sweep.Minutes[index] < 0 ? null : draft.Axis.MomentOf(sweep.Minutes[index]);
         return new PlannedEpisode
         {
@@ -149,26 +138,24 @@ internal sealed class PlanAssembly
             Publish = publish,
             Date = publish?.InZone(draft.Axis.Zone).Date,
             WorkMinutes = WorkMinutes(row),
-            Chain = isReady && row.ReadyStage >= 0 ? Chain(row.ReadyStage) : [],
+            ChainLater = () => last >= 0 ? explanations.Chain(last) : [],
         };
     }
 
-    private int WorkMinutes(EpisodeRow row)
+    /// <summary>The stage that decides the date: the last of the tail, or the fixes where these end too late; −1 for none.</summary>
+    private int LastStage(EpisodeRow row)
     {
-        var milestones = row.Upcoming.Episode.Milestones.ToHashSet();
-        return draft.Bench.Stages.Where(s => s.Stage.Kind == StageKind.Attended).Sum(s => Belongs(s) ? s.Stage.Minutes : 0);
-
-        bool Belongs(DraftStage stage) => stage.Key.IsTail
-            ? stage.Key.Episode == row.Upcoming.Episode.Id
-            : draft.Workshop.Tasks.Find(stage.Key.Task)?.Milestone is { } milestone && milestones.Contains(milestone);
+        var ready = row.ReadyStage >= 0 && found.Schedule.IsPlaced(row.ReadyStage) ? found.Schedule.Finish(row.ReadyStage) : -1;
+        var fixes = row.FixesStage >= 0 && found.Schedule.IsPlaced(row.FixesStage) ? found.Schedule.Finish(row.FixesStage) : -1;
+        return fixes > ready + row.Lead ? row.FixesStage : ready >= 0 ? row.ReadyStage : -1;
     }
 
-    private ValueList<ChainLink> Chain(int stage) => causes.Chain(stage)
-        .Select(step => new ChainLink(
-            draft.Bench.Stages[step.Stage].Key,
-            draft.Bench.Stages[step.Stage].Stage.Name,
-            draft.Axis.MomentOf(found.Schedule.Start(step.Stage)),
-            draft.Axis.MomentOf(found.Schedule.Finish(step.Stage)),
-            Cause(step.Stage)))
-        .ToValueList();
+    private int WorkMinutes(EpisodeRow row) =>
+        workByEpisode.GetValueOrDefault(row.Upcoming.Episode.Id)
+        + row.Upcoming.Episode.Milestones.Sum(milestone => workByMilestone.GetValueOrDefault(milestone));
+
+    private Dictionary<Id, int> Work(Func<DraftStage, Id?> owner) => draft.Bench.Stages
+        .Where(s => s.Stage.Kind == StageKind.Attended && owner(s) is not null)
+        .GroupBy(s => owner(s)!.Value)
+        .ToDictionary(group => group.Key, group => group.Sum(s => s.Stage.Minutes));
 }

@@ -1,0 +1,37 @@
+using EpisodePlanner.Scheduling;
+using EpisodePlanner.Scheduling.Causes;
+
+namespace EpisodePlanner.Planning;
+
+/// <summary>Causes and chains of a schedule in words, found when they are asked for, from any thread.</summary>
+internal sealed class Explanations(PlanDraft draft, BenchSchedule schedule, IReadOnlyList<int> acceptedOrder)
+{
+    private readonly Lock gate = new();
+    private readonly Lazy<CauseFinder> causes = new(() => new CauseFinder(schedule, acceptedOrder));
+    private readonly CauseWords words = new(draft, schedule);
+
+    /// <summary>Why a stage does not start earlier; null where it has no date.</summary>
+    public PlannedCause? Cause(int stage)
+    {
+        lock (gate)
+        {
+            return schedule.IsPlaced(stage) ? words.Of(stage, causes.Value.Explain(stage)) : null;
+        }
+    }
+
+    /// <summary>The chain of causes that decides when a placed stage starts.</summary>
+    public ValueList<ChainLink> Chain(int stage)
+    {
+        lock (gate)
+        {
+            return causes.Value.Chain(stage).Select(Link).ToValueList();
+        }
+    }
+
+    private ChainLink Link(Scheduling.Causes.ChainStep step) => new(
+        draft.Bench.Stages[step.Stage].Key,
+        draft.Bench.Stages[step.Stage].Stage.Name,
+        draft.Axis.MomentOf(schedule.Start(step.Stage)),
+        draft.Axis.MomentOf(schedule.Finish(step.Stage)),
+        words.Of(step.Stage, step.Cause));
+}
