@@ -14,8 +14,11 @@ internal sealed class FreeTime
     private int[] placesBefore = [];
     private int[] placesAfter = [];
 
-    /// <summary>How many gaps there are.</summary>
-    public int Count { get; private set; }
+    // Gaps stand at [first, Limit). Work mostly takes the earliest gaps, so the shorter side is moved to close or make room.
+    private int first;
+
+    /// <summary>One more than the index of the last gap.</summary>
+    public int Limit { get; private set; }
 
     public int Start(int gap) => starts[gap];
 
@@ -32,25 +35,26 @@ internal sealed class FreeTime
         Grow(hours.Count);
         hours.Starts.CopyTo(starts);
         hours.Ends.CopyTo(ends);
-        Count = hours.Count;
-        Array.Clear(placesBefore, 0, Count);
-        Array.Clear(placesAfter, 0, Count);
+        first = 0;
+        Limit = hours.Count;
+        Array.Clear(placesBefore, 0, Limit);
+        Array.Clear(placesAfter, 0, Limit);
     }
 
     /// <summary>Remembers that somebody is set up at a place at minute 0, if the first gap begins there.</summary>
     public void SitAtStart(int placeMark)
     {
-        if (Count > 0 && starts[0] == 0)
+        if (Limit > 0 && starts[0] == 0)
         {
             placesBefore[0] = placeMark;
         }
     }
 
-    /// <summary>The first gap that ends after a minute; <see cref="Count"/> where none does.</summary>
+    /// <summary>The first gap that ends after a minute; <see cref="Limit"/> where none does.</summary>
     public int FirstEndingAfter(int minute)
     {
-        var found = ends.AsSpan(0, Count).BinarySearch(minute);
-        return found >= 0 ? found + 1 : ~found;
+        var found = ends.AsSpan(first, Limit - first).BinarySearch(minute);
+        return first + (found >= 0 ? found + 1 : ~found);
     }
 
     /// <summary>Takes the minutes from a start to an end, whether free or not, for work at a place.</summary>
@@ -64,63 +68,85 @@ internal sealed class FreeTime
             return;
         }
 
-        var first = FirstEndingAfter(start);
-        if (first < Count && starts[first] < start)
+        var from = FirstEndingAfter(start);
+        if (from < Limit && starts[from] < start)
         {
-            if (ends[first] > end)
+            if (ends[from] > end)
             {
-                Split(first, start, end, place);
+                Split(from, start, end, place);
                 return;
             }
 
-            ends[first] = start;
-            placesAfter[first] = place;
-            first++;
+            ends[from] = start;
+            placesAfter[from] = place;
+            from++;
         }
 
-        var last = first;
-        while (last < Count && ends[last] <= end)
+        var to = from;
+        while (to < Limit && ends[to] <= end)
         {
-            last++;
+            to++;
         }
 
-        Remove(first, last);
-        if (first < Count && starts[first] < end)
+        var next = Remove(from, to);
+        if (next < Limit && starts[next] < end)
         {
-            starts[first] = end;
-            placesBefore[first] = place;
+            starts[next] = end;
+            placesBefore[next] = place;
         }
     }
 
     private void Split(int gap, int start, int end, int place)
     {
-        Grow(Count + 1);
-        var tail = Count - gap;
-        foreach (var column in (ReadOnlySpan<int[]>)[starts, ends, placesBefore, placesAfter])
-        {
-            Array.Copy(column, gap, column, gap + 1, tail);
-        }
-
-        Count++;
-        ends[gap] = start;
-        placesAfter[gap] = place;
-        starts[gap + 1] = end;
-        placesBefore[gap + 1] = place;
+        var left = MakeRoomAfter(gap);
+        ends[left + 1] = ends[left];
+        placesAfter[left + 1] = placesAfter[left];
+        ends[left] = start;
+        placesAfter[left] = place;
+        starts[left + 1] = end;
+        placesBefore[left + 1] = place;
     }
 
-    private void Remove(int first, int last)
+    /// <summary>Makes room for one gap behind another; the index at which that one stands afterwards.</summary>
+    private int MakeRoomAfter(int gap)
     {
-        if (last == first)
+        if (first > 0 && gap - first < Limit - gap)
         {
-            return;
+            Move(first, first - 1, gap - first + 1);
+            first--;
+            return gap - 1;
         }
 
-        foreach (var column in (ReadOnlySpan<int[]>)[starts, ends, placesBefore, placesAfter])
+        Grow(Limit + 1);
+        Move(gap + 1, gap + 2, Limit - gap - 1);
+        Limit++;
+        return gap;
+    }
+
+    /// <summary>Removes the gaps from one index to below another; the index of the gap that followed them.</summary>
+    private int Remove(int from, int to)
+    {
+        if (from - first < Limit - to)
         {
-            Array.Copy(column, last, column, first, Count - last);
+            Move(first, first + (to - from), from - first);
+            first += to - from;
+            return to;
         }
 
-        Count -= last - first;
+        Move(to, from, Limit - to);
+        Limit -= to - from;
+        return from;
+    }
+
+    private void Move(int from, int to, int count)
+    {
+        if (count > 0 && from != to)
+        {
+            Array.Copy(starts, from, starts, to, count);
+            Array.Copy(ends, from, ends, to, count);
+            Array.Copy(placesBefore, from, placesBefore, to, count);
+            Array.Copy(placesAfter, from, placesAfter, to, count);
+        }
     }
 
     private void Grow(int capacity)

@@ -107,12 +107,12 @@ internal sealed class Openings(BenchState state)
 
     private static bool Advance(FreeTime free, ref int gap, int minute)
     {
-        while (gap < free.Count && free.End(gap) <= minute)
+        while (gap < free.Limit && free.End(gap) <= minute)
         {
             gap++;
         }
 
-        return gap < free.Count;
+        return gap < free.Limit;
     }
 
     /// <summary>When the last of the current gaps begins, setting up included.</summary>

@@ -157,7 +157,7 @@ internal sealed class RunPlacer(BenchState state, Openings openings)
 
     private static int PushInto(FreeTime free, int start, int length)
     {
-        for (var gap = free.FirstEndingAfter(start); gap < free.Count; gap++)
+        for (var gap = free.FirstEndingAfter(start); gap < free.Limit; gap++)
         {
             var low = Math.Max(start, free.Start(gap));
             if (low + length <= free.End(gap))
