@@ -24,7 +24,7 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
         {
             if (network.EarlyStart[stage] < 0 && !WaitsForImpossible(stage))
             {
-                var says = new Impossibility(draft).Say(stage);
+                var says = new Impossibility(draft, network).Say(stage);
                 findings.Add(new Finding(FindingKind.Impossible, Where(draft.Bench.Stages[stage].Key), says));
             }
         }

@@ -1,64 +1,96 @@
 using EpisodePlanner.Scheduling;
+using EpisodePlanner.Scheduling.Networks;
 
 namespace EpisodePlanner.Planning;
 
 /// <summary>Says why a stage can never be done, and what would help.</summary>
-internal sealed class Impossibility(PlanDraft draft)
+internal sealed class Impossibility(PlanDraft draft, WorkshopNetwork network)
 {
     public string Say(int stage)
     {
         var spec = draft.Problem.Stages[stage];
-        var mode = spec.Modes[0];
-        var never = Never(mode);
-        var why = never is not null
-            ? $"{never} is never open in the time planned for; give it hours"
-            : spec.Kind == StageKind.Run ? SayRun(spec) : SayAttended(spec, mode);
+        var mode = spec.Modes.MaxBy(m => Open(m).TotalWork)!;
+        var why = Never(mode) ?? TooLate(stage, mode) ?? (spec.Kind == StageKind.Run ? SayRun(spec) : SayAttended(stage, mode));
         return $"\u201c{spec.Name}\u201d can never be done: {why}.";
     }
 
     private string? Never(StageMode mode)
     {
-        var stations = (mode.Machine >= 0 ? mode.Stations.Append(mode.Machine) : mode.Stations).Select(s => draft.Problem.Stations[s]);
-        var closed = stations.FirstOrDefault(station => station.Hours.TotalWork == 0);
-        return closed?.Name ?? mode.Limits.Where(l => draft.Problem.Limits[l].Open.TotalWork == 0)
-            .Select(l => $"the time outside {draft.Problem.Limits[l].Name}").FirstOrDefault();
+        var closed = Stations(mode).FirstOrDefault(s => draft.Problem.Stations[s].Hours.TotalWork == 0, -1);
+        if (closed >= 0)
+        {
+            var name = draft.Problem.Stations[closed].Name;
+            return IsByBooking(closed)
+                ? $"{name} is open by booking only, and no booking lies ahead; book it again"
+                : $"{name} is never open in the time planned for; give it hours";
+        }
+
+        var limit = mode.Limits.FirstOrDefault(l => draft.Problem.Limits[l].Open.TotalWork == 0, -1);
+        return limit < 0 ? null : $"{draft.Problem.Limits[limit].Name} leave it no time at all";
     }
+
+    /// <summary>Where the last opening is over before what it waits for can be done.</summary>
+    private string? TooLate(int stage, StageMode mode)
+    {
+        var earliest = Earliest(stage);
+        var open = Open(mode);
+        if (open.TotalWork == 0 || open.NextOpen(earliest) is not null)
+        {
+            return null;
+        }
+
+        var first = Stations(mode).FirstOrDefault(s => draft.Problem.Stations[s].Hours.NextOpen(earliest) is null, -1);
+        var name = first < 0 ? Names(mode) : draft.Problem.Stations[first].Name;
+        var help = first >= 0 && IsByBooking(first) ? "book it again, later" : "give it later hours";
+        return $"what it waits for is done {Words.Moment(draft.Axis.LocalOf(earliest))} at the earliest, and {name} is not open after that; {help}";
+    }
+
+    private int Earliest(int stage) => draft.Problem.Links
+        .Where(link => link.To == stage && link.Kind == LinkKind.After)
+        .Select(link => network.EarlyFinish[link.From] + Math.Max(0, link.Lag))
+        .Append(draft.Problem.Stages[stage].NotBefore)
+        .Max();
 
     private string SayRun(BenchStage spec)
     {
-        var mode = spec.Modes.FirstOrDefault(m => !m.RunsAlone, spec.Modes[0]);
-        var open = Open(mode).Intersect(mode.RunsAlone ? IntervalCalendar.Always(draft.Problem.Horizon) : draft.Problem.Presence);
-        var longest = Longest(open);
-        var machine = draft.Problem.Stations[mode.Machine].Name;
+        var mode = spec.Modes.FirstOrDefault(m => m.RunsAlone, spec.Modes[0]);
+        var open = mode.RunsAlone ? Open(mode) : Open(mode).Intersect(draft.Problem.Presence);
         var needed = mode.RunsAlone ? spec.Minutes : spec.FitMinutes;
         var ask = mode.RunsAlone
             ? "open the machine's hours"
             : "somebody must stay that long, the run must be split, or the machine and the task must both be allowed to run alone "
                 + "(printers only; the maker's instructions, a smoke alarm and nothing flammable near come first)";
-        return $"its run on {machine} needs {Words.Minutes(needed)} at a stretch"
+        return $"its run on {draft.Problem.Stations[mode.Machine].Name} needs {Words.Minutes(needed)} at a stretch"
             + (mode.RunsAlone ? "" : " with somebody there, nine times out of ten")
-            + $", and the longest stretch is {Words.Minutes(longest)}; {ask}";
+            + $", and the longest stretch is {Words.Minutes(Longest(open))}; {ask}";
     }
 
-    private string SayAttended(BenchStage spec, StageMode mode)
+    private string SayAttended(int stage, StageMode mode)
     {
-        var names = string.Join(", ", mode.Stations.Select(s => draft.Problem.Stations[s].Name)
-            .Concat(mode.Limits.Select(l => $"the time outside {draft.Problem.Limits[l].Name}")));
-        var open = Open(mode);
+        var spec = draft.Problem.Stages[stage];
+        var open = Open(mode).Clip(Earliest(stage), draft.Problem.Horizon);
         if (open.TotalWork == 0)
         {
-            return $"{names} are never open together; let their hours meet";
+            return $"{Names(mode)} are never open together; let their hours meet";
         }
 
         var needed = Math.Min(spec.MinimumBlock, spec.Minutes);
         return Longest(open) < needed
-            ? $"it needs {Words.Minutes(needed)} at a stretch, and {names} are open together for {Words.Minutes(Longest(open))} at most; "
+            ? $"it needs {Words.Minutes(needed)} at a stretch, and {Names(mode)} are open together for {Words.Minutes(Longest(open))} at most; "
                 + "open longer hours or let it pause"
-            : $"{names} are open together for {Words.Minutes(open.TotalWork)} in all the time planned for, and it needs {Words.Minutes(spec.Minutes)}; open more hours";
+            : $"{Names(mode)} are open together for {Words.Minutes(open.TotalWork)} in all the time planned for, setting up and tidying included, "
+                + $"and it needs {Words.Minutes(spec.Minutes)}; open more hours";
     }
 
-    private IntervalCalendar Open(StageMode mode) =>
-        (mode.Machine >= 0 ? mode.Stations.Append(mode.Machine) : mode.Stations).Select(s => draft.Problem.Stations[s].Hours)
+    private bool IsByBooking(int station) => draft.Workshop.Places.Find(draft.Stations.IdOf(station)) is { ByBookingOnly: true };
+
+    private string Names(StageMode mode) => string.Join(
+        " and ",
+        Stations(mode).Select(s => draft.Problem.Stations[s].Name).Concat(mode.Limits.Select(l => $"the time outside {draft.Problem.Limits[l].Name}")));
+
+    private static IEnumerable<int> Stations(StageMode mode) => mode.Machine >= 0 ? mode.Stations.Append(mode.Machine) : mode.Stations;
+
+    private IntervalCalendar Open(StageMode mode) => Stations(mode).Select(s => draft.Problem.Stations[s].Hours)
         .Concat(mode.Limits.Select(l => draft.Problem.Limits[l].Open))
         .Aggregate(IntervalCalendar.Always(draft.Problem.Horizon), (all, next) => all.Intersect(next));
 

@@ -43,7 +43,7 @@ internal static class UpcomingEpisodes
         return new Episode
         {
             Id = FreeId(workshop, series),
-            Title = $"{series.Name}: up to \u201c{last.Name}\u201d",
+            Title = $"{series.Name}, up to {last.Name}",
             Series = series.Id,
             Milestones = milestones,
         };
