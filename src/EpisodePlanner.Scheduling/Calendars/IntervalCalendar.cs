@@ -18,7 +18,7 @@ public sealed class IntervalCalendar
     // workBefore[i] is the open minutes before span i; one more entry holds the total.
     private readonly int[] workBefore;
 
-    private IntervalCalendar(int[] starts, int[] ends)
+    internal IntervalCalendar(int[] starts, int[] ends)
     {
         this.starts = starts;
         this.ends = ends;
@@ -262,34 +262,5 @@ public sealed class IntervalCalendar
         ArgumentOutOfRangeException.ThrowIfLessThan(span.End, span.Start);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(span.End, MaximumMinute);
         return span;
-    }
-
-    /// <summary>Collects ascending spans, joining those that touch.</summary>
-    private sealed class SpanBuffer(int capacity)
-    {
-        private readonly List<int> starts = new(capacity);
-        private readonly List<int> ends = new(capacity);
-
-        public void AddIfAny(int start, int end)
-        {
-            if (start < end)
-            {
-                AddOrJoin(start, end);
-            }
-        }
-
-        public void AddOrJoin(int start, int end)
-        {
-            if (ends.Count > 0 && start <= ends[^1])
-            {
-                ends[^1] = Math.Max(ends[^1], end);
-                return;
-            }
-
-            starts.Add(start);
-            ends.Add(end);
-        }
-
-        public IntervalCalendar ToCalendar() => starts.Count == 0 ? Never : new([.. starts], [.. ends]);
     }
 }

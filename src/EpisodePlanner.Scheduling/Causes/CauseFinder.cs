@@ -13,6 +13,7 @@ public sealed class CauseFinder
     private readonly CompiledProblem compiled;
     private readonly Occupancy occupancy;
     private readonly Relaxation relaxation;
+    private readonly Blockers blockers;
     private readonly Dictionary<int, int> acceptedRanks;
     private readonly StartCause?[] explained;
 
@@ -27,6 +28,7 @@ public sealed class CauseFinder
         occupancy = context.Occupancy;
         explained = new StartCause?[schedule.Problem.Stages.Count];
         relaxation = new Relaxation(context);
+        blockers = new Blockers(context);
         acceptedRanks = (acceptedOrder ?? []).Select((stage, rank) => (stage, rank)).ToDictionary(pair => pair.stage, pair => pair.rank);
     }
 
@@ -45,20 +47,20 @@ public sealed class CauseFinder
             return Alone(new Blocker(CauseKind.Predecessor, host));
         }
 
-        var blockers = AtMinuteBefore(stage);
-        if (schedule.Start(stage) == 0 && blockers.Count == 0)
+        var inTheWay = blockers.AtMinuteBefore(stage);
+        if (schedule.Start(stage) == 0 && inTheWay.Count == 0)
         {
             return Alone(new Blocker(CauseKind.Now));
         }
 
-        if (blockers.Count == 1 && OnlyTheMinuteBeforeMatters(stage))
+        if (inTheWay.Count == 1 && OnlyTheMinuteBeforeMatters(stage))
         {
-            return Alone(InAcceptedOrder(stage, blockers[0]));
+            return Alone(InAcceptedOrder(stage, inTheWay[0]));
         }
 
-        var all = blockers.Concat(BesideTheMinuteBefore(stage)).ToList();
-        return OneOf(stage, blockers) ?? OneHolder(stage, blockers) ?? Fewest(stage, blockers)
-            ?? OneOf(stage, all) ?? Fewest(stage, all) ?? Fewest(stage, [.. all.Union(Everything(stage))])
+        var all = inTheWay.Concat(blockers.BesideTheMinuteBefore(stage)).ToList();
+        return OneOf(stage, inTheWay) ?? OneHolder(stage, inTheWay) ?? Fewest(stage, inTheWay)
+            ?? OneOf(stage, all) ?? Fewest(stage, all) ?? Fewest(stage, [.. all.Union(blockers.Everything(stage))])
             ?? Alone(all[0]);
     }
 
@@ -148,143 +150,6 @@ public sealed class CauseFinder
             ? blocker with { Kind = CauseKind.AcceptedOrder }
             : blocker;
 
-    /// <summary>What stands in the way of starting a minute earlier; those easiest to understand first.</summary>
-    private List<Blocker> AtMinuteBefore(int stage)
-    {
-        var start = schedule.Start(stage);
-        var blockers = new List<Blocker>();
-        foreach (var link in compiled.Problem.Graph.Incoming(stage))
-        {
-            if (compiled.HoldsStart(link) && BoundOf(link) == start && start > 0)
-            {
-                blockers.Add(new Blocker(CauseKind.Predecessor, compiled.LinkFrom[link], Link: link));
-            }
-        }
-
-        if (compiled.NotBefore[stage] == start && start > 0)
-        {
-            blockers.Add(new Blocker(CauseKind.Date));
-        }
-
-        if (start > 0 && (compiled.Kinds[stage] != StageKind.Attended || compiled.Minutes[stage] > 0))
-        {
-            AddStations(stage, start - 1, blockers);
-        }
-
-        return blockers;
-    }
-
-    private int BoundOf(int link)
-    {
-        var from = compiled.LinkFrom[link];
-        return compiled.WithLag(link, compiled.LeavesFinish(link) ? schedule.Finish(from) : schedule.Start(from));
-    }
-
-    private void AddStations(int stage, int minute, List<Blocker> blockers)
-    {
-        var spec = compiled.Problem.Stages[stage];
-        var mode = compiled.Modes[stage][schedule.Parts(stage)[0].Mode];
-        var isRun = spec.Kind == StageKind.Run;
-        var byHand = isRun && spec.LoadTakesHands && spec.LoadMinutes > 0;
-        int[] stations = isRun ? [mode.Machine, .. byHand ? mode.All : []] : mode.All;
-        foreach (var station in stations)
-        {
-            foreach (var holding in occupancy.Within(station, minute, minute + 1))
-            {
-                if (holding.Stage != stage)
-                {
-                    blockers.Add(new Blocker(CauseKind.StationHeld, holding.Stage, station));
-                }
-            }
-        }
-
-        if (spec.Kind == StageKind.Wait)
-        {
-            return;
-        }
-
-        blockers.AddRange(stations.Where(s => !compiled.Problem.Stations[s].Hours.IsOpen(minute))
-            .Select(s => new Blocker(CauseKind.ClosedHours, Station: s)));
-        blockers.AddRange(mode.LimitIds.Where(l => !compiled.Problem.Limits[l].Open.IsOpen(minute))
-            .Select(l => new Blocker(CauseKind.ClosedHours, Limit: l)));
-        var presence = compiled.Problem.Presence;
-        if (isRun && ((!byHand && !presence.IsOpen(minute)) || (!mode.RunsAlone && !presence.IsOpen(minute + spec.LoadMinutes))))
-        {
-            blockers.Add(new Blocker(CauseKind.Presence));
-        }
-    }
-
-    /// <summary>What can hold a stage although the minute before its start is open and free.</summary>
-    private List<Blocker> BesideTheMinuteBefore(int stage)
-    {
-        var blockers = new List<Blocker>();
-        foreach (var link in compiled.Problem.Graph.Incoming(stage))
-        {
-            if (!compiled.HoldsStart(link))
-            {
-                blockers.Add(new Blocker(CauseKind.Predecessor, compiled.LinkFrom[link], Link: link));
-            }
-        }
-
-        AddBehindSetUp(stage, blockers);
-        if (compiled.Kinds[stage] == StageKind.Attended)
-        {
-            blockers.Add(new Blocker(CauseKind.MinimumBlock));
-        }
-
-        if (compiled.HasSittings)
-        {
-            blockers.Add(new Blocker(CauseKind.SettingUp));
-        }
-
-        return blockers;
-    }
-
-    /// <summary>Where the minutes before are for setting up, and for tidying what came before: what stands before these.</summary>
-    private void AddBehindSetUp(int stage, List<Blocker> blockers)
-    {
-        var mode = compiled.Modes[stage][schedule.Parts(stage)[0].Mode];
-        var pads = new[] { mode.SetUp, mode.SetUp + compiled.TidyByMark.Max() }.Where(pad => compiled.HasSittings && pad > 0);
-        foreach (var minute in pads.Select(pad => schedule.Start(stage) - pad - 1).Where(minute => minute >= 0).Distinct())
-        {
-            AddStations(stage, minute, blockers);
-        }
-    }
-
-    /// <summary>
-    /// All that could play a part: hours, presence, and whatever takes one of the stations while the stage, with a wait
-    /// glued to it, is done. Where a station stays taken, or a wait follows, what comes later can hold an earlier start.
-    /// </summary>
-    private IEnumerable<Blocker> Everything(int stage)
-    {
-        var mode = compiled.Modes[stage][schedule.Parts(stage)[0].Mode];
-        var wait = compiled.GluedNext[stage];
-        var glued = wait < 0 ? [] : compiled.Modes[wait][0].All;
-        var end = wait < 0 ? schedule.Finish(stage) : schedule.Finish(wait);
-        var stations = mode.All.Concat(glued).Concat(mode.Machine < 0 ? [] : [mode.Machine]).Distinct().ToList();
-        foreach (var station in stations)
-        {
-            yield return new Blocker(CauseKind.ClosedHours, Station: station);
-            foreach (var holder in Holders(station, end).Where(holder => holder != stage && holder != wait))
-            {
-                yield return new Blocker(CauseKind.StationHeld, holder, station);
-            }
-        }
-
-        yield return new Blocker(CauseKind.Presence);
-    }
-
-    private List<int> Holders(int station, int end)
-    {
-        var holders = new List<int>();
-        foreach (var holding in occupancy.Within(station, 0, end))
-        {
-            holders.Add(holding.Stage);
-        }
-
-        return [.. holders.Distinct()];
-    }
-
     private int NextInChain(int stage, StartCause cause) => cause.Cause.Kind switch
     {
         CauseKind.Predecessor or CauseKind.StationHeld or CauseKind.AcceptedOrder => cause.Cause.Stage,
@@ -298,9 +163,9 @@ public sealed class CauseFinder
         var (last, minute) = (-1, 0);
         foreach (var link in compiled.Problem.Graph.Incoming(stage))
         {
-            if (compiled.HoldsStart(link) && BoundOf(link) > minute)
+            if (compiled.HoldsStart(link) && blockers.BoundOf(link) > minute)
             {
-                (last, minute) = (compiled.LinkFrom[link], BoundOf(link));
+                (last, minute) = (compiled.LinkFrom[link], blockers.BoundOf(link));
             }
         }
 

@@ -6,9 +6,6 @@ namespace EpisodePlanner.Scheduling.Engine;
 /// </summary>
 internal sealed class Targets
 {
-    /// <summary>Stations that close this long before the horizon close for good.</summary>
-    private const int ClosesForGood = 30 * 1440;
-
     private readonly CompiledProblem compiled;
     private readonly int[] stages;
     private readonly long[] due;
@@ -26,8 +23,9 @@ internal sealed class Targets
     {
         this.compiled = compiled;
         stagesByLateStart = [.. Enumerable.Range(0, compiled.StageCount).OrderBy(stage => lateStart[stage])];
+        var chances = new LastChances(compiled);
         var wanted = Enumerable.Range(0, compiled.StageCount)
-            .Select(stage => (Stage: stage, Due: DueOf(stage), Firm: compiled.Problem.Stages[stage].DueIsFirm || IsLastChance(stage)))
+            .Select(stage => (Stage: stage, Due: chances.DueOf(stage), Firm: compiled.Problem.Stages[stage].DueIsFirm || chances.IsLast(stage)))
             .Where(target => target.Due < int.MaxValue)
             .OrderBy(target => target.Due)
             .ThenBy(target => target.Stage)
@@ -225,38 +223,4 @@ internal sealed class Targets
 
         return starts;
     }
-
-    private int DueOf(int stage) => Math.Min(compiled.Problem.Stages[stage].Due, IsLastChance(stage) ? LastEnd(stage) : int.MaxValue);
-
-    private bool IsLastChance(int stage) => LastEnd(stage) < compiled.Problem.Horizon - ClosesForGood;
-
-    /// <summary>The last minute at which a stage's stations and limits are open together, at most.</summary>
-    private int LastEnd(int stage)
-    {
-        if (compiled.Kinds[stage] == StageKind.Wait || compiled.Minutes[stage] == 0)
-        {
-            return int.MaxValue;
-        }
-
-        var last = 0;
-        foreach (var mode in compiled.Modes[stage])
-        {
-            var end = int.MaxValue;
-            foreach (var station in mode.All)
-            {
-                end = Math.Min(end, LastOpen(compiled.Problem.Stations[station].Hours));
-            }
-
-            foreach (var limit in mode.Limits)
-            {
-                end = Math.Min(end, LastOpen(limit));
-            }
-
-            last = Math.Max(last, end);
-        }
-
-        return last;
-    }
-
-    private static int LastOpen(IntervalCalendar hours) => hours.Count == 0 ? 0 : hours.Ends[^1];
 }
