@@ -1,4 +1,5 @@
 using EpisodePlanner.Scheduling;
+using EpisodePlanner.Scheduling.Networks;
 using NodaTime;
 
 namespace EpisodePlanner.Planning;
@@ -20,8 +21,8 @@ public static class Planner
         for (var horizon = FirstHorizon(whole); ; horizon = Math.Min(horizon * 2, LongestHorizon))
         {
             var draft = PlanDraft.Make(whole, zone, horizon);
-            var network = Scheduling.Networks.WorkshopNetwork.Of(draft.Problem);
-            var found = Search(draft, progress, stop);
+            var network = WorkshopNetwork.Of(draft.Problem);
+            var found = Search(draft, network, progress, stop);
             if (horizon == LongestHorizon || IsLongEnough(draft, found.Result.Schedule, network))
             {
                 return new PlanAssembly(draft, network, found.Result, found.Sweep, found.Accepted).Build();
@@ -49,7 +50,7 @@ public static class Planner
     }
 
     /// <summary>Whether all that can be done at all has its time, and every episode that gets ready found its slot.</summary>
-    private static bool IsLongEnough(PlanDraft draft, BenchSchedule schedule, Scheduling.Networks.WorkshopNetwork network)
+    private static bool IsLongEnough(PlanDraft draft, BenchSchedule schedule, WorkshopNetwork network)
     {
         var unplaced = Enumerable.Range(0, draft.Problem.Stages.Count)
             .Any(stage => !schedule.IsPlaced(stage) && network.EarlyStart[stage] >= 0);
@@ -58,13 +59,13 @@ public static class Planner
     }
 
     private static (SearchResult Result, SlotSweep Sweep, AcceptedOrder Accepted) Search(
-        PlanDraft draft, IProgress<double>? progress, CancellationToken stop)
+        PlanDraft draft, WorkshopNetwork network, IProgress<double>? progress, CancellationToken stop)
     {
         var accepted = AcceptedOrder.Of(draft);
         var sweep = NewSweep(draft);
         var objective = new PlanObjective(draft.Episodes, sweep, Input(draft, accepted));
         var budget = new SearchBudget(Math.Max(1, draft.Request.Schedules), draft.Request.Seed);
-        var result = BenchSearch.Run(draft.Problem, objective, budget, accepted.Stages, progress, stop);
+        var result = BenchSearch.Run(network, objective, budget, accepted.Stages, progress, stop);
         return (result, NewSweep(draft), accepted);
     }
 

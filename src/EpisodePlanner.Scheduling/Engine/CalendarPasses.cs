@@ -23,7 +23,7 @@ internal sealed class CalendarPasses
         }
     }
 
-    public BenchProblem Problem => compiled.Problem;
+    public CompiledProblem Compiled => compiled;
 
     public int[] EarlyStart { get; }
 

@@ -1,3 +1,5 @@
+using EpisodePlanner.Scheduling.Networks;
+
 namespace EpisodePlanner.Scheduling.Engine;
 
 /// <summary>
@@ -10,12 +12,13 @@ internal static class PriorityRules
     public static int[] Accepted(CompiledProblem compiled, IReadOnlyList<int> order) => WithUnloads(Ranks(compiled, order));
 
     /// <summary>The rules in the order in which they are tried; each is computed when it is asked for.</summary>
-    /// <param name="late">The latest starts for the due dates.</param>
-    public static IEnumerable<(string Rule, int[] Keys)> All(DueLateness late)
+    /// <param name="network">The network.</param>
+    /// <param name="lateForDue">The latest starts that keep due dates; the earliest start where none does.</param>
+    public static IEnumerable<(string Rule, int[] Keys)> All(WorkshopNetwork network, int[] lateForDue)
     {
-        yield return ("least time to its due date", WithUnloads(late.ForDue));
-        yield return ("least time to the end", WithUnloads(late.ForEnd()));
-        yield return ("first possible", WithUnloads(late.EarlyStart));
+        yield return ("least time to its due date", WithUnloads(lateForDue));
+        yield return ("least time to the end", WithUnloads([.. network.LateStart]));
+        yield return ("first possible", WithUnloads([.. network.EarlyStart]));
     }
 
     private static int[] Ranks(CompiledProblem compiled, IReadOnlyList<int> order)
@@ -31,25 +34,4 @@ internal static class PriorityRules
 
     /// <summary>The unload of a run goes as its load does.</summary>
     private static int[] WithUnloads(int[] keys) => [.. keys, .. keys];
-}
-
-/// <summary>How late stages may start for their due dates, and for the end of all work.</summary>
-internal sealed class DueLateness
-{
-    private readonly CalendarPasses passes;
-
-    public DueLateness(CompiledProblem compiled)
-    {
-        passes = new CalendarPasses(compiled);
-        ForDue = passes.Late([.. compiled.Problem.Stages.Select(stage => Math.Min(stage.Due, compiled.Problem.Horizon))]).Start;
-    }
-
-    /// <summary>The latest starts that keep due dates; the earliest start where none does.</summary>
-    public int[] ForDue { get; }
-
-    public int[] EarlyStart => passes.EarlyStart;
-
-    /// <summary>The latest starts that leave the end of the work, hands aside, where it is.</summary>
-    public int[] ForEnd() =>
-        passes.Late([.. Enumerable.Repeat(Math.Max(0, passes.EarlyFinish.DefaultIfEmpty(0).Max()), passes.EarlyFinish.Length)]).Start;
 }

@@ -12,7 +12,8 @@ public sealed class WorkshopNetwork
 {
     private WorkshopNetwork(CalendarPasses passes)
     {
-        Problem = passes.Problem;
+        Passes = passes;
+        Problem = passes.Compiled.Problem;
         EarlyStart = [.. passes.EarlyStart];
         EarlyFinish = [.. passes.EarlyFinish];
         End = EarlyFinish.Length == 0 ? 0 : Math.Max(0, EarlyFinish.Max());
@@ -25,6 +26,9 @@ public sealed class WorkshopNetwork
 
     /// <summary>The problem.</summary>
     public BenchProblem Problem { get; }
+
+    /// <summary>The passes behind it, for whoever needs other latest dates.</summary>
+    internal CalendarPasses Passes { get; }
 
     /// <summary>The last early finish.</summary>
     public int End { get; }

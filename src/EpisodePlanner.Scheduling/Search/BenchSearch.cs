@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EpisodePlanner.Scheduling.Engine;
+using EpisodePlanner.Scheduling.Networks;
 
 namespace EpisodePlanner.Scheduling;
 
@@ -31,12 +32,23 @@ public static class BenchSearch
         SearchBudget budget,
         IReadOnlyList<int>? acceptedOrder = null,
         IProgress<double>? progress = null,
+        CancellationToken stop = default) =>
+        Run(WorkshopNetwork.Of(problem), objective, budget, acceptedOrder, progress, stop);
+
+    /// <summary>The same, where the problem's network is known already.</summary>
+    /// <inheritdoc cref="Run(BenchProblem, IScheduleObjective, SearchBudget, IReadOnlyList{int}, IProgress{double}, CancellationToken)"/>
+    public static SearchResult Run(
+        WorkshopNetwork network,
+        IScheduleObjective objective,
+        SearchBudget budget,
+        IReadOnlyList<int>? acceptedOrder = null,
+        IProgress<double>? progress = null,
         CancellationToken stop = default)
     {
-        var compiled = new CompiledProblem(problem);
+        var compiled = network.Passes.Compiled;
         var best = new Incumbent(compiled, objective, budget, progress, stop);
-        var late = new DueLateness(compiled);
-        var targets = new Targets(compiled, late.ForDue);
+        var late = network.Passes.Late([.. network.Problem.Stages.Select(stage => Math.Min(stage.Due, network.Problem.Horizon))]).Start;
+        var targets = new Targets(compiled, late);
         if (acceptedOrder is { Count: > 0 })
         {
             best.Offer("the accepted order", PriorityRules.Accepted(compiled, acceptedOrder));
@@ -44,7 +56,7 @@ public static class BenchSearch
 
         var byDueDate = targets.ByModifiedDueDate();
         var start = Better(targets, best, byDueDate, targets.FirmFirst(byDueDate));
-        foreach (var (rule, keys) in PriorityRules.All(late))
+        foreach (var (rule, keys) in PriorityRules.All(network, late))
         {
             best.Offer(rule, keys);
         }
