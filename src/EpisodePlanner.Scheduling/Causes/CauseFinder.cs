@@ -60,7 +60,7 @@ public sealed class CauseFinder
 
         var all = inTheWay.Concat(blockers.BesideTheMinuteBefore(stage)).ToList();
         return OneOf(stage, inTheWay) ?? OneHolder(stage, inTheWay) ?? Fewest(stage, inTheWay)
-            ?? OneOf(stage, all) ?? Fewest(stage, all) ?? Fewest(stage, [.. all.Union(blockers.Everything(stage))])
+            ?? OneOf(stage, all) ?? Fewest(stage, all) ?? Fewest(stage, [.. all.Union(blockers.Everything(stage))], allTheWay: true)
             ?? Alone(all[0]);
     }
 
@@ -112,9 +112,9 @@ public sealed class CauseFinder
     }
 
     /// <summary>As few blockers as possible that can be relaxed together; null where even all of them are not enough.</summary>
-    private StartCause? Fewest(int stage, List<Blocker> candidates)
+    private StartCause? Fewest(int stage, List<Blocker> candidates, bool allTheWay = false)
     {
-        if (candidates.Count < 2 || !relaxation.StartsEarlier(stage, candidates))
+        if (candidates.Count < 2 || !relaxation.StartsEarlier(stage, candidates, allTheWay))
         {
             return null;
         }
@@ -123,7 +123,7 @@ public sealed class CauseFinder
         foreach (var candidate in Enumerable.Reverse(candidates))
         {
             var others = needed.Where(b => b != candidate).ToList();
-            if (others.Count > 0 && relaxation.StartsEarlier(stage, others))
+            if (others.Count > 0 && relaxation.StartsEarlier(stage, others, allTheWay))
             {
                 needed = others;
             }

@@ -5,16 +5,18 @@ namespace EpisodePlanner.Scheduling.Causes;
 /// <summary>
 /// Asks whether one stage could start earlier, all others staying where they are, if some of what holds it back were
 /// away. Looks only at the time between what still binds it and its present finish: with the same stations an earlier
-/// start never finishes later.
+/// start never finishes later. Under a long backlog it looks back two weeks, unless asked to look back all the way.
 /// </summary>
 internal sealed class Relaxation(CauseContext context)
 {
     private readonly BenchSchedule schedule = context.Schedule;
     private readonly CompiledProblem compiled = context.Compiled;
+    private const int TwoWeeks = 14 * 1440;
+
     private readonly List<SchedulePart> parts = [];
 
     /// <summary>Whether the stage could start before it does, without these blockers.</summary>
-    public bool StartsEarlier(int stage, IReadOnlyCollection<Blocker> without)
+    public bool StartsEarlier(int stage, IReadOnlyCollection<Blocker> without, bool allTheWay = false)
     {
         var (earliest, leastFinish) = Bounds(stage, without);
         var start = schedule.Start(stage);
@@ -22,6 +24,8 @@ internal sealed class Relaxation(CauseContext context)
         {
             return false;
         }
+
+        earliest = allTheWay ? earliest : Math.Max(earliest, start - TwoWeeks);
 
         var excerpt = new Excerpt(context, stage, new MinuteSpan(earliest, SearchEnd(stage)), without);
         var state = new BenchState(new CompiledProblem(excerpt.ToProblem()));

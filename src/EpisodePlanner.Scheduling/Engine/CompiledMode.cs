@@ -19,6 +19,10 @@ internal sealed class CompiledMode
         Tidy = Place < 0 ? 0 : stations[Place].TidyMinutes;
     }
 
+    /// <summary>What tells one mode from another.</summary>
+    public static string Key(StageMode mode) =>
+        $"{string.Join(',', mode.Stations)}|{mode.Machine}|{string.Join(',', mode.Limits)}|{mode.RunsAlone}";
+
     /// <summary>The people.</summary>
     public int[] Persons { get; }
 

@@ -11,7 +11,9 @@ internal sealed class CompiledProblem
         Minutes = [.. stages.Select(s => s.Minutes)];
         Begun = [.. stages.Select(s => s.Begun)];
         NotBefore = [.. stages.Select(s => s.NotBefore)];
-        Modes = [.. stages.Select(s => s.Modes.Select(mode => new CompiledMode(problem, mode)).ToArray())];
+        MinimumBlock = [.. stages.Select(s => Math.Max(1, s.MinimumBlock))];
+        StaysSetUp = [.. stages.Select(s => s.Kind == StageKind.Attended && s.StaysSetUp)];
+        Modes = InternedModes(problem);
         LinkFrom = [.. problem.Links.Select(l => l.From)];
         LinkTo = [.. problem.Links.Select(l => l.To)];
         LinkKinds = [.. problem.Links.Select(l => l.Kind)];
@@ -45,6 +47,13 @@ internal sealed class CompiledProblem
 
     public int[] NotBefore { get; }
 
+    /// <summary>At least 1.</summary>
+    public int[] MinimumBlock { get; }
+
+    /// <summary>Only attended stages.</summary>
+    public bool[] StaysSetUp { get; }
+
+    /// <summary>By stage; stages that need the same share their modes, which keeps them near each other in memory.</summary>
     public CompiledMode[][] Modes { get; }
 
     public int[] LinkFrom { get; }
@@ -74,6 +83,36 @@ internal sealed class CompiledProblem
 
     /// <summary>The wait that follows a stage without a gap; −1 for none.</summary>
     public int[] GluedNext { get; }
+
+    private static CompiledMode[][] InternedModes(BenchProblem problem)
+    {
+        var known = new Dictionary<string, CompiledMode>();
+        var lists = new Dictionary<string, CompiledMode[]>();
+        var result = new CompiledMode[problem.Stages.Count][];
+        for (var stage = 0; stage < result.Length; stage++)
+        {
+            var keys = problem.Stages[stage].Modes.Select(CompiledMode.Key).ToArray();
+            var key = string.Join(';', keys);
+            if (!lists.TryGetValue(key, out result[stage]!))
+            {
+                result[stage] = [.. problem.Stages[stage].Modes.Select((mode, i) => Interned(problem, known, keys[i], mode))];
+                lists.Add(key, result[stage]);
+            }
+        }
+
+        return result;
+    }
+
+    private static CompiledMode Interned(BenchProblem problem, Dictionary<string, CompiledMode> known, string key, StageMode mode)
+    {
+        if (!known.TryGetValue(key, out var compiled))
+        {
+            compiled = new CompiledMode(problem, mode);
+            known.Add(key, compiled);
+        }
+
+        return compiled;
+    }
 
     private IEnumerable<(int Person, int PlaceMark)> Sitting() =>
         Enumerable.Range(0, StageCount)

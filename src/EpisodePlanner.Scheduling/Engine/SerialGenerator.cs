@@ -135,7 +135,7 @@ internal sealed class SerialGenerator
     {
         var parts = CollectionsMarshal.AsSpan(best);
         var mode = compiled.Modes[stage][parts[0].Mode];
-        var staysSetUp = compiled.Kinds[stage] == StageKind.Attended && compiled.Problem.Stages[stage].StaysSetUp;
+        var staysSetUp = compiled.StaysSetUp[stage];
         foreach (var part in parts)
         {
             foreach (var station in staysSetUp ? mode.Persons : mode.All)

@@ -94,7 +94,7 @@ internal sealed class StagePlacer
             return true;
         }
 
-        var block = Math.Max(1, compiled.Problem.Stages[stage].MinimumBlock);
+        var block = compiled.MinimumBlock[stage];
         openings.Begin(compiled.Modes[stage][mode], from, sitting: true);
         while (left > 0)
         {
@@ -118,7 +118,7 @@ internal sealed class StagePlacer
     private int EndOfConflict(int stage, CompiledMode mode, List<SchedulePart> parts)
     {
         var (start, finish) = (parts[0].Start, parts[^1].End);
-        if (compiled.Problem.Stages[stage].StaysSetUp)
+        if (compiled.StaysSetUp[stage])
         {
             foreach (var station in mode.Holdable)
             {
