@@ -22,6 +22,9 @@ internal sealed class BenchState
 
     public CompiledProblem Compiled => compiled;
 
+    /// <summary>Where nothing is left for some lengths of work.</summary>
+    public FullStretches FullStretches { get; } = new();
+
     public FreeTime Free(int station) => free[station];
 
     /// <summary>What a machine or place is taken for; people have none.</summary>
@@ -30,6 +33,7 @@ internal sealed class BenchState
     /// <summary>Nothing taken.</summary>
     public void Reset()
     {
+        FullStretches.Clear();
         for (var s = 0; s < free.Length; s++)
         {
             free[s].Reset(compiled.Problem.Stations[s].Hours);

@@ -15,8 +15,9 @@ internal sealed class CompiledMode
         Limits = [.. mode.Limits.Select(limit => problem.Limits[limit].Open)];
         Machine = mode.Machine;
         RunsAlone = mode.RunsAlone;
-        SetUp = Place < 0 ? 0 : stations[Place].SetUpMinutes;
-        Tidy = Place < 0 ? 0 : stations[Place].TidyMinutes;
+        var sits = Place >= 0 && Persons.Length > 0;
+        SetUp = sits ? stations[Place].SetUpMinutes : 0;
+        Tidy = sits ? stations[Place].TidyMinutes : 0;
     }
 
     /// <summary>What tells one mode from another.</summary>
@@ -48,7 +49,9 @@ internal sealed class CompiledMode
 
     public bool RunsAlone { get; }
 
+    /// <summary>Minutes that its people need to set up; 0 where there are none.</summary>
     public int SetUp { get; }
 
+    /// <summary>Minutes that its people need to tidy; 0 where there are none.</summary>
     public int Tidy { get; }
 }

@@ -16,6 +16,24 @@ internal sealed class Openings(BenchState state)
     private int placeGap;
     private bool sits;
 
+    /// <summary>Begins to look for a sitting of at least some minutes at or after a minute.</summary>
+    /// <returns>The first minute at which one might begin.</returns>
+    public int BeginWork(CompiledMode wanted, int minute, int need)
+    {
+        var first = state.FullStretches.Skip(wanted, need, minute);
+        Begin(wanted, first, sitting: true);
+        return first;
+    }
+
+    /// <summary>Remembers that from a minute to the start of the opening that was found, none other begins.</summary>
+    public void Learn(int from, int need, int start)
+    {
+        if (from < start)
+        {
+            state.FullStretches.Learn(mode, need, from, start);
+        }
+    }
+
     /// <summary>Begins to look for openings of a mode at or after a minute.</summary>
     /// <param name="wanted">The mode.</param>
     /// <param name="minute">The minute.</param>

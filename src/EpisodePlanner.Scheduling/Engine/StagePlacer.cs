@@ -71,22 +71,41 @@ internal sealed class StagePlacer
         var from = earliest;
         while (TryFragments(stage, mode, from, parts))
         {
-            var conflict = EndOfConflict(stage, chosen, parts);
-            if (conflict < 0)
+            if (EndOfHold(stage, chosen, parts) is >= 0 and var held)
+            {
+                from = held;
+            }
+            else if (compiled.GluedNext[stage] is >= 0 and var wait && EndOfConflict(wait, parts[^1].End) is >= 0 and var end)
+            {
+                from = FirstFinishing(stage, mode, from, end, parts);
+            }
+            else
             {
                 return true;
             }
-
-            from = conflict;
-            parts.Clear();
         }
 
         parts.Clear();
         return false;
     }
 
+    /// <summary>The first start from which the work, other things aside, is finished at or after a minute.</summary>
+    private int FirstFinishing(int stage, int mode, int from, int leastFinish, List<SchedulePart> parts)
+    {
+        var (tooEarly, enough) = (from, leastFinish);
+        while (enough - tooEarly > 1)
+        {
+            var middle = tooEarly + ((enough - tooEarly) / 2);
+            var isEarly = TryFragments(stage, mode, middle, parts) && parts[^1].End < leastFinish;
+            (tooEarly, enough) = isEarly ? (middle, enough) : (tooEarly, middle);
+        }
+
+        return enough;
+    }
+
     private bool TryFragments(int stage, int mode, int from, List<SchedulePart> parts)
     {
+        parts.Clear();
         var left = compiled.Minutes[stage];
         if (left == 0)
         {
@@ -95,12 +114,17 @@ internal sealed class StagePlacer
         }
 
         var block = compiled.MinimumBlock[stage];
-        openings.Begin(compiled.Modes[stage][mode], from, sitting: true);
+        from = openings.BeginWork(compiled.Modes[stage][mode], from, Math.Min(block, left));
         while (left > 0)
         {
             if (!openings.TryNext(from, Math.Min(block, left), out var start, out var end))
             {
                 return false;
+            }
+
+            if (parts.Count == 0)
+            {
+                openings.Learn(from, Math.Min(block, left), start);
             }
 
             from = Math.Min(end, start + left);
@@ -112,27 +136,27 @@ internal sealed class StagePlacer
     }
 
     /// <summary>
-    /// Where a machine or place is to stay taken, or a wait follows without a gap: the end of whatever else takes the
-    /// station in that time; −1 where nothing does. No start before that end can do better.
+    /// Where machines and places are to stay taken: the end of whatever else takes one from start to finish; −1 where
+    /// nothing does. No start before that end can do better.
     /// </summary>
-    private int EndOfConflict(int stage, CompiledMode mode, List<SchedulePart> parts)
+    private int EndOfHold(int stage, CompiledMode mode, List<SchedulePart> parts)
     {
-        var (start, finish) = (parts[0].Start, parts[^1].End);
-        if (compiled.StaysSetUp[stage])
+        foreach (var station in compiled.StaysSetUp[stage] ? mode.Holdable : [])
         {
-            foreach (var station in mode.Holdable)
+            var end = state.Taken(station).EndOfFirstWithin(parts[0].Start, parts[^1].End);
+            if (end >= 0)
             {
-                var end = state.Taken(station).EndOfFirstWithin(start, finish);
-                if (end >= 0)
-                {
-                    return end;
-                }
+                return end;
             }
         }
 
-        return compiled.GluedNext[stage] is >= 0 and var wait ? EndOfConflict(wait, finish) : -1;
+        return -1;
     }
 
+    /// <summary>
+    /// Where a wait follows without a gap: the end of whatever else takes its place in that time; −1 where nothing does.
+    /// The work must be finished at that end or later.
+    /// </summary>
     private int EndOfConflict(int wait, int start)
     {
         var end = WaitEnd(wait, start);

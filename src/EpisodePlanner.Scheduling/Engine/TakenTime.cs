@@ -12,6 +12,11 @@ internal sealed class TakenTime
     /// <summary>The end of the first block that shares a minute with [start, end); −1 where none does.</summary>
     public int EndOfFirstWithin(int start, int end)
     {
+        if (start >= end)
+        {
+            return -1;
+        }
+
         var block = FirstEndingAfter(start);
         return block < count && starts[block] < end ? ends[block] : -1;
     }
