@@ -16,7 +16,7 @@ public sealed class EarlierStartTests
     [Fact]
     public void CouldStartEarlier_GluedWaitMovesAlong()
     {
-        var input = Input(
+        var input = Glued(
             Attended("Glue", 10, Bob),
             Wait("Set", 30, Desk) with { GluedTo = 0 },
             Attended("Draw", 20, Ann, Desk));

@@ -25,10 +25,13 @@ public sealed class WaitRulesTests
     [Fact]
     public void Check_Glued_StartsAtTheFinish()
     {
-        var input = Input(Attended("Glue", 10, Bob, Desk), Wait("Set", 30, Desk) with { GluedTo = 0 });
+        var input = Glued(Attended("Glue", 10, Bob, Desk), Wait("Set", 30, Desk) with { GluedTo = 0 });
         AssertRight(input, [Work(0, 10)], [Waited(10, 40)]);
         AssertWrong("starts at 11 and not at 10, the finish it is glued to", input, [Work(0, 10)], [Waited(11, 41)]);
-        AssertWrong("to which it is glued, is not", input, [], [Waited(11, 41)]);
+        AssertWrong("starts at 9 and not at 10, the finish it is glued to", 3, input, [Work(0, 10)], [Waited(9, 39)]);
+        AssertWrong("'Set' starts at 9; 'Glue' allows it not before 10", 3, input, [Work(0, 10)], [Waited(9, 39)]);
+        AssertWrong("to which it is glued, is not", 2, input, [], [Waited(11, 41)]);
+        AssertWrong("is placed although 'Glue', for which it waits, is not", 2, input, [], [Waited(11, 41)]);
     }
 
     [Fact]

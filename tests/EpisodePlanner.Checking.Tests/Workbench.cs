@@ -49,6 +49,14 @@ internal static class Workbench
     public static void AssertWrong(string words, BenchInput input, params SchedulePart[][] parts) =>
         Assert.Contains(words, Assert.Single(ScheduleChecker.Check(Schedule(input, parts))), StringComparison.Ordinal);
 
+    /// <summary>The schedule breaks so many rules at once, one of them told in a sentence with these words.</summary>
+    public static void AssertWrong(string words, int findings, BenchInput input, params SchedulePart[][] parts)
+    {
+        var found = ScheduleChecker.Check(Schedule(input, parts));
+        Assert.Equal(findings, found.Count);
+        Assert.Contains(found, sentence => sentence.Contains(words, StringComparison.Ordinal));
+    }
+
     public static BenchStage Attended(string name, int minutes, params int[] stations) => new()
     {
         Name = name,
@@ -75,6 +83,16 @@ internal static class Workbench
         Kind = StageKind.Wait,
         Minutes = minutes,
         Modes = [new StageMode { Stations = places }],
+    };
+
+    /// <summary>The workshop with these stages, every glued wait linked to what it is glued to.</summary>
+    public static BenchInput Glued(params BenchStage[] stages) => Input(stages) with
+    {
+        Links =
+        [
+            .. Enumerable.Range(0, stages.Length).Where(i => stages[i].GluedTo >= 0)
+                .Select(i => new BenchLink(stages[i].GluedTo, i, LinkKind.After)),
+        ],
     };
 
     public static SchedulePart Work(int start, int end, int mode = 0) => new(PartKind.Work, start, end, mode);

@@ -8,7 +8,7 @@ internal readonly record struct Sitting(int Stage, int Start, int End, IReadOnly
 /// <summary>The people's stretches of work.</summary>
 internal static class Sittings
 {
-    /// <summary>Adds the stretches of an attended stage to the lists of its people.</summary>
+    /// <summary>Adds the stretches in which a stage takes hands to the lists of its people.</summary>
     public static void AddTo(
         Dictionary<int, List<Sitting>> byPerson, BenchProblem problem, int stage, ReadOnlySpan<SchedulePart> parts)
     {
