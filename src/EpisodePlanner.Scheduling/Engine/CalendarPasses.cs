@@ -118,9 +118,21 @@ internal sealed class CalendarPasses
         var to = compiled.LinkTo[link];
         compiled.TryBounds(to, EarlyStart, EarlyFinish, out var earliest, out var leastFinish);
         var bound = compiled.Bound(link, EarlyStart, EarlyFinish);
+        if (bound == 0 && AllowsLessThanNow(link))
+        {
+            return false;
+        }
+
         return compiled.HoldsStart(link)
             ? bound == earliest && StartIsHeld(to, earliest)
             : bound == leastFinish && leastFinish >= EarlyFinish[to];
+    }
+
+    /// <summary>Whether a link asks for a date before minute 0, so that it decides nothing.</summary>
+    private bool AllowsLessThanNow(int link)
+    {
+        var from = compiled.LinkFrom[link];
+        return (compiled.LeavesFinish(link) ? EarlyFinish[from] : EarlyStart[from]) + compiled.Lags[link] < 0;
     }
 
     /// <summary>Whether the least start, not the least finish, decides when a stage starts.</summary>
