@@ -104,7 +104,8 @@ internal sealed class CalendarPasses
         var (start, finish) = (Never, int.MaxValue);
         for (var mode = 0; mode < compiled.Modes[stage].Length; mode++)
         {
-            if (placer.TryPlace(stage, mode, earliest, leastFinish, parts) && parts[^1].End < finish)
+            if (placer.TryPlace(stage, mode, earliest, leastFinish, parts)
+                && (parts[^1].End, parts[0].Start).CompareTo((finish, start)) < 0)
             {
                 (start, finish) = (parts[0].Start, parts[^1].End);
             }

@@ -1,0 +1,125 @@
+namespace EpisodePlanner.Scheduling.Tests.Bench;
+
+/// <summary>
+/// Early dates found minute by minute from the words of the problem, with unlimited stations: of all starts the one that
+/// finishes first, and of these the first. Slow, and too simple to hide a fault.
+/// </summary>
+internal sealed class MinutePass
+{
+    private readonly BenchProblem problem;
+    private readonly int length;
+    private readonly Dictionary<IntervalCalendar, MinuteHours> known = [];
+
+    public MinutePass(BenchProblem problem)
+    {
+        this.problem = problem;
+        length = problem.Horizon;
+        Starts = [.. Enumerable.Repeat(-1, problem.Stages.Count)];
+        Finishes = [.. Starts];
+        foreach (var stage in Order())
+        {
+            (Starts[stage], Finishes[stage]) = Earliest(stage) ?? (-1, -1);
+        }
+    }
+
+    public int[] Starts { get; }
+
+    public int[] Finishes { get; }
+
+    private (int Start, int Finish)? Earliest(int stage)
+    {
+        var spec = problem.Stages[stage];
+        if (Bounds(stage) is not var (earliest, leastFinish))
+        {
+            return null;
+        }
+
+        var last = spec.Begun && spec.Kind == StageKind.Run ? 0 : length;
+        var glued = problem.Stages.FirstOrDefault(wait => wait.GluedTo == stage);
+        var placements =
+            from mode in spec.Modes
+            let finish = FinishOf(spec, mode)
+            from start in Enumerable.Range(earliest, Math.Max(0, last - earliest + 1))
+            let end = finish(start)
+            where end >= leastFinish && end <= length && (glued is null || WaitEnd(glued, end.Value) <= length)
+            select (start, end.Value);
+        return placements.OrderBy(p => p.Value).ThenBy(p => p.start).Cast<(int, int)?>().FirstOrDefault();
+    }
+
+    private (int Earliest, int LeastFinish)? Bounds(int stage)
+    {
+        var spec = problem.Stages[stage];
+        var (earliest, leastFinish) = (spec.Begun ? 0 : spec.NotBefore, 0);
+        foreach (var link in problem.Links.Where(l => l.To == stage && !spec.Begun))
+        {
+            var leaves = link.Kind is LinkKind.After or LinkKind.TogetherFinish ? Finishes[link.From] : Starts[link.From];
+            var bound = leaves < 0 ? null : link.LagHours is { } hours ? Of(hours).After(leaves, link.Lag) : leaves + link.Lag;
+            if (bound is not { } date)
+            {
+                return null;
+            }
+
+            ref var held = ref link.Kind is LinkKind.After or LinkKind.TogetherStart ? ref earliest : ref leastFinish;
+            held = Math.Max(held, date);
+        }
+
+        return (earliest, leastFinish);
+    }
+
+    /// <summary>When a stage that starts at just this minute is finished; null where it can't.</summary>
+    private Func<int, int?> FinishOf(BenchStage spec, StageMode mode)
+    {
+        if (spec.Kind == StageKind.Wait)
+        {
+            return start => WaitEnd(spec, start);
+        }
+
+        if (spec.Kind == StageKind.Run)
+        {
+            return start => new MinuteRun(spec, mode, problem, Of).Finish(start);
+        }
+
+        var hours = spec.Minutes == 0 ? null : AtWork(mode, spec.Begun);
+        return start => hours is null ? start : hours.Finish(start, spec.Minutes, spec.MinimumBlock);
+    }
+
+    private int? WaitEnd(BenchStage wait, int start) =>
+        wait.WaitHours is { } hours ? Of(hours).After(start, wait.Minutes) : start + wait.Minutes;
+
+    /// <summary>When all is open for attended work; at a place after setting up and before tidying.</summary>
+    private MinuteHours AtWork(StageMode mode, bool isBegun)
+    {
+        var place = mode.Stations.Select(s => problem.Stations[s]).FirstOrDefault(s => s.Kind == StationKind.Place);
+        var people = mode.Stations.Select(s => problem.Stations[s]).Where(s => s.Kind == StationKind.Person).ToList();
+        var sitting = people.Select(s => Of(s.Hours)).Aggregate(place is null ? MinuteHours.Always(length) : Of(place.Hours), (a, b) => a.And(b));
+        if (place is not null)
+        {
+            sitting = sitting.Trimmed(isBegun && people.Count > 0, place.SetUpMinutes, place.TidyMinutes);
+        }
+
+        return mode.Stations.Select(s => Of(problem.Stations[s].Hours)).Concat(mode.Limits.Select(l => Of(problem.Limits[l].Open)))
+            .Aggregate(sitting, (a, b) => a.And(b));
+    }
+
+    private IEnumerable<int> Order()
+    {
+        var done = new HashSet<int>();
+        while (done.Count < problem.Stages.Count)
+        {
+            var next = Enumerable.Range(0, problem.Stages.Count)
+                .First(i => !done.Contains(i) && problem.Links.All(l => l.To != i || done.Contains(l.From)));
+            done.Add(next);
+            yield return next;
+        }
+    }
+
+    private MinuteHours Of(IntervalCalendar calendar)
+    {
+        if (!known.TryGetValue(calendar, out var hours))
+        {
+            known.Add(calendar, hours = MinuteHours.Of(calendar, length));
+        }
+
+        return hours;
+    }
+}
