@@ -30,19 +30,24 @@ internal sealed class BenchState
     /// <summary>What a machine or place is taken for; people have none.</summary>
     public TakenTime Taken(int station) => taken[station]!;
 
-    /// <summary>Nothing taken.</summary>
+    /// <summary>Nothing taken; people whose work is going on are set up where it is.</summary>
     public void Reset()
+    {
+        Clear();
+        foreach (var (person, placeMark) in compiled.SittingAtStart)
+        {
+            free[person].SitAtStart(placeMark);
+        }
+    }
+
+    /// <summary>Nothing taken, and nobody set up anywhere.</summary>
+    public void Clear()
     {
         FullStretches.Clear();
         for (var s = 0; s < free.Length; s++)
         {
             free[s].Reset(compiled.Problem.Stations[s].Hours);
             taken[s]?.Clear();
-        }
-
-        foreach (var (person, placeMark) in compiled.SittingAtStart)
-        {
-            free[person].SitAtStart(placeMark);
         }
     }
 

@@ -13,14 +13,16 @@ internal sealed class CalendarPasses
     public CalendarPasses(CompiledProblem compiled)
     {
         this.compiled = compiled;
-        placer = new StagePlacer(new BenchState(compiled));
+        var state = new BenchState(compiled);
+        placer = new StagePlacer(state);
         latest = new LatestStarts(compiled, placer);
         EarlyStart = new int[compiled.StageCount];
         EarlyFinish = new int[compiled.StageCount];
-        foreach (var stage in compiled.Problem.Graph.Order)
-        {
-            (EarlyStart[stage], EarlyFinish[stage]) = Earliest(stage);
-        }
+        Place(isBegun: true);
+
+        // Where people are set up now binds their work that is going on; other work may have people of its own.
+        state.Clear();
+        Place(isBegun: false);
     }
 
     public CompiledProblem Compiled => compiled;
@@ -92,6 +94,17 @@ internal sealed class CalendarPasses
         }
 
         return critical;
+    }
+
+    private void Place(bool isBegun)
+    {
+        foreach (var stage in compiled.Problem.Graph.Order)
+        {
+            if (compiled.Begun[stage] == isBegun)
+            {
+                (EarlyStart[stage], EarlyFinish[stage]) = Earliest(stage);
+            }
+        }
     }
 
     private (int Start, int Finish) Earliest(int stage)

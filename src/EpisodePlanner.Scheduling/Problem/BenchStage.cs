@@ -81,7 +81,8 @@ public sealed record BenchStage
 
     /// <summary>
     /// Already going on at minute 0. It is placed before all others; a run begun has no load left and starts at 0
-    /// whatever the hours say; attended work begun is set up already. Links into it are not looked at.
+    /// whatever the hours say; attended work begun is set up already if it has one mode (of several, nobody knows which).
+    /// Links into it are not looked at.
     /// </summary>
     public bool Begun { get; init; }
 

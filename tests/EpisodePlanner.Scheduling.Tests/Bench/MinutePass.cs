@@ -79,22 +79,22 @@ internal sealed class MinutePass
             return start => new MinuteRun(spec, mode, problem, Of).Finish(start);
         }
 
-        var hours = spec.Minutes == 0 ? null : AtWork(mode, spec.Begun);
+        var hours = spec.Minutes == 0 ? null : AtWork(mode, spec is { Begun: true, Modes.Count: 1 });
         return start => hours is null ? start : hours.Finish(start, spec.Minutes, spec.MinimumBlock);
     }
 
     private int? WaitEnd(BenchStage wait, int start) =>
         wait.WaitHours is { } hours ? Of(hours).After(start, wait.Minutes) : start + wait.Minutes;
 
-    /// <summary>When all is open for attended work; at a place after setting up and before tidying.</summary>
-    private MinuteHours AtWork(StageMode mode, bool isBegun)
+    /// <summary>When all is open for attended work; at a place people set up before it and tidy after it.</summary>
+    private MinuteHours AtWork(StageMode mode, bool isSetUp)
     {
         var place = mode.Stations.Select(s => problem.Stations[s]).FirstOrDefault(s => s.Kind == StationKind.Place);
         var people = mode.Stations.Select(s => problem.Stations[s]).Where(s => s.Kind == StationKind.Person).ToList();
         var sitting = people.Select(s => Of(s.Hours)).Aggregate(place is null ? MinuteHours.Always(length) : Of(place.Hours), (a, b) => a.And(b));
-        if (place is not null)
+        if (place is not null && people.Count > 0)
         {
-            sitting = sitting.Trimmed(isBegun && people.Count > 0, place.SetUpMinutes, place.TidyMinutes);
+            sitting = sitting.Trimmed(isSetUp, place.SetUpMinutes, place.TidyMinutes);
         }
 
         return mode.Stations.Select(s => Of(problem.Stations[s].Hours)).Concat(mode.Limits.Select(l => Of(problem.Limits[l].Open)))

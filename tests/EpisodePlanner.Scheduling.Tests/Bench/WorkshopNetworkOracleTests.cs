@@ -35,7 +35,7 @@ public sealed class WorkshopNetworkOracleTests
     [Fact]
     public void EarlyDates_RandomProblems_AreThoseFoundMinuteByMinute()
     {
-        for (ulong seed = 1; seed <= 300; seed++)
+        for (ulong seed = 1; seed <= 1700; seed++)
         {
             AssertEarly(RandomProblems.Create(seed), seed);
             AssertEarly(RandomProblems.Tiny(seed), seed);
