@@ -3,13 +3,14 @@ namespace EpisodePlanner.Scheduling.Engine;
 /// <summary>
 /// Finds, in ascending order, the stretches in which all stations of a mode are free together. At a place the
 /// stretch leaves room for setting up and tidying, except where the same people's work there goes on. Loading and
-/// unloading are no sitting: they need no setting up of their own, but end the one before.
+/// unloading are no sitting: they need no setting up of their own, but end the one before; limits do not bind them.
 /// </summary>
 internal sealed class Openings(BenchState state)
 {
     private const int Never = IntervalCalendar.MaximumMinute + 1;
 
     private CompiledMode mode = null!;
+    private IntervalCalendar[] limits = [];
     private int[] personGaps = new int[4];
     private int[] otherGaps = new int[4];
     private int[] limitSpans = new int[4];
@@ -42,9 +43,10 @@ internal sealed class Openings(BenchState state)
     {
         mode = wanted;
         sits = sitting;
+        limits = sitting ? mode.Limits : [];
         Resize(ref personGaps, mode.Persons.Length);
         Resize(ref otherGaps, mode.Others.Length);
-        Resize(ref limitSpans, mode.Limits.Length);
+        Resize(ref limitSpans, limits.Length);
         for (var i = 0; i < mode.Persons.Length; i++)
         {
             personGaps[i] = state.Free(mode.Persons[i]).FirstEndingAfter(minute);
@@ -55,9 +57,9 @@ internal sealed class Openings(BenchState state)
             otherGaps[i] = state.Free(mode.Others[i]).FirstEndingAfter(minute);
         }
 
-        for (var i = 0; i < mode.Limits.Length; i++)
+        for (var i = 0; i < limits.Length; i++)
         {
-            limitSpans[i] = mode.Limits[i].FirstEndingAfter(minute);
+            limitSpans[i] = limits[i].FirstEndingAfter(minute);
         }
 
         placeGap = mode.Place < 0 ? 0 : state.Free(mode.Place).FirstEndingAfter(minute);
@@ -106,9 +108,9 @@ internal sealed class Openings(BenchState state)
             }
         }
 
-        for (var i = 0; i < mode.Limits.Length; i++)
+        for (var i = 0; i < limits.Length; i++)
         {
-            var limit = mode.Limits[i];
+            var limit = limits[i];
             while (limitSpans[i] < limit.Count && limit.Ends[limitSpans[i]] <= minute)
             {
                 limitSpans[i]++;
@@ -142,9 +144,9 @@ internal sealed class Openings(BenchState state)
             start = Math.Max(start, state.Free(mode.Others[i]).Start(otherGaps[i]));
         }
 
-        for (var i = 0; i < mode.Limits.Length; i++)
+        for (var i = 0; i < limits.Length; i++)
         {
-            start = Math.Max(start, mode.Limits[i].Starts[limitSpans[i]]);
+            start = Math.Max(start, limits[i].Starts[limitSpans[i]]);
         }
 
         return start;
@@ -159,9 +161,9 @@ internal sealed class Openings(BenchState state)
             end = Math.Min(end, state.Free(mode.Others[i]).End(otherGaps[i]));
         }
 
-        for (var i = 0; i < mode.Limits.Length; i++)
+        for (var i = 0; i < limits.Length; i++)
         {
-            end = Math.Min(end, mode.Limits[i].Ends[limitSpans[i]]);
+            end = Math.Min(end, limits[i].Ends[limitSpans[i]]);
         }
 
         return end;
@@ -215,9 +217,9 @@ internal sealed class Openings(BenchState state)
             next = Math.Min(next, state.Free(mode.Others[i]).End(otherGaps[i]));
         }
 
-        for (var i = 0; i < mode.Limits.Length; i++)
+        for (var i = 0; i < limits.Length; i++)
         {
-            next = Math.Min(next, mode.Limits[i].Ends[limitSpans[i]]);
+            next = Math.Min(next, limits[i].Ends[limitSpans[i]]);
         }
 
         return next;

@@ -28,10 +28,12 @@ internal static class Sound
     }
 
     /// <summary>The best schedule found, held against the checker.</summary>
-    public static SearchResult Search(
-        BenchProblem problem, int schedules = 1, ulong seed = 1, IReadOnlyList<int>? accepted = null, CancellationToken stop = default)
+    public static SearchResult Search(BenchProblem problem, int schedules = 1, ulong seed = 1, IReadOnlyList<int>? accepted = null) =>
+        Checked(BenchSearch.Run(problem, new Makespan(), new SearchBudget(schedules, seed), accepted));
+
+    /// <summary>A search's result, held against the checker.</summary>
+    public static SearchResult Checked(SearchResult found)
     {
-        var found = BenchSearch.Run(problem, new Makespan(), new SearchBudget(schedules, seed), accepted, stop: stop);
         var wrong = ScheduleChecker.Check(found.Schedule);
         Assert.True(wrong.Count == 0, string.Join(' ', wrong));
         return found;
