@@ -2,7 +2,7 @@ namespace EpisodePlanner.Scheduling.Tests.Bench;
 
 /// <summary>
 /// A small workshop: five days from Monday midnight; Ann is there from 18 to 22, Bob from 20 to 22; two printers and a
-/// mill that never close, and a bench.
+/// mill that never close, and a work table.
 /// </summary>
 internal static class Evenings
 {
@@ -11,7 +11,7 @@ internal static class Evenings
     public const int Printer = 2;
     public const int OtherPrinter = 3;
     public const int Mill = 4;
-    public const int Bench = 5;
+    public const int Table = 5;
 
     public const int Days = 5;
     public const int Horizon = Days * 1440;
@@ -35,7 +35,7 @@ internal static class Evenings
             new Station("the printer", StationKind.Machine, IntervalCalendar.Always(Horizon)),
             new Station("the other printer", StationKind.Machine, IntervalCalendar.Always(Horizon)),
             new Station("the mill", StationKind.Machine, IntervalCalendar.Always(Horizon)),
-            new Station("the bench", StationKind.Place, IntervalCalendar.Always(Horizon)),
+            new Station("the table", StationKind.Place, IntervalCalendar.Always(Horizon)),
         ],
         Limits = [new HoursLimit("quiet hours", Daily(8, 20))],
         Stages = stages,

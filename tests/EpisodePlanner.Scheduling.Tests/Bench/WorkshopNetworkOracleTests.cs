@@ -35,7 +35,8 @@ public sealed class WorkshopNetworkOracleTests
     [Fact]
     public void EarlyDates_RandomProblems_AreThoseFoundMinuteByMinute()
     {
-        for (ulong seed = 1; seed <= 1700; seed++)
+        // Beside the first ones: seeds of faults that were mended.
+        foreach (var seed in Enumerable.Range(1, 500).Append(1530).Append(1642).Select(number => (ulong)number))
         {
             AssertEarly(RandomProblems.Create(seed), seed);
             AssertEarly(RandomProblems.Tiny(seed), seed);
