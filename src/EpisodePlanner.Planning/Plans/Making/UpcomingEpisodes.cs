@@ -34,8 +34,13 @@ internal static class UpcomingEpisodes
         return upcoming;
     }
 
-    private static int FirstPlace(Episode episode, Dictionary<Id, int> place) =>
-        episode.Milestones.Select(m => place.GetValueOrDefault(m, int.MaxValue)).DefaultIfEmpty(int.MaxValue).Min();
+    /// <summary>
+    /// Its place in the story. An episode that shows no milestone waits for nothing in the story and comes before all;
+    /// one that is pinned as well comes after, so that it holds nobody up.
+    /// </summary>
+    private static int FirstPlace(Episode episode, Dictionary<Id, int> place) => episode.Milestones.Count > 0
+        ? episode.Milestones.Min(m => place.GetValueOrDefault(m, int.MaxValue))
+        : episode.PinnedSlot is null ? -1 : int.MaxValue;
 
     private static Episode Rest(Workshop workshop, Series series, ValueList<Id> milestones)
     {
