@@ -8,7 +8,9 @@ internal sealed class StageModes(Workshop workshop, StationTable table)
     /// <summary>The choices of a task's stage; only those with a given station where it is going on with one.</summary>
     public IReadOnlyList<StageMode> Of(WorkTask task, Stage stage, Id? goingOnWith)
     {
-        var choices = stage.Needs.Select(choice => choice.Order().ToList()).ToList();
+        var choices = stage.Needs.Select(choice => choice.Order().ToList())
+            .OrderBy(choice => string.Join(' ', choice), StringComparer.Ordinal)
+            .ToList();
         if (stage.Kind != StageKind.Wait && NeedsAnybody(stage) && !choices.Any(choice => choice.Exists(IsPerson)))
         {
             choices.Add([.. table.People]);
