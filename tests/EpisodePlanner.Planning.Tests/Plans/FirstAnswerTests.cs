@@ -5,7 +5,7 @@ namespace EpisodePlanner.Planning.Tests.Plans;
 /// <summary>The first answer to a few typed lines. Acceptance answers: the project's scenario 9.</summary>
 public sealed class FirstAnswerTests
 {
-    private const string Now = "2027-05-10T08:00";
+    internal const string Now = "2027-05-10T08:00";
 
     [Fact]
     public void Make_Uncut_IsTwentyFiveDaysOver()
@@ -30,16 +30,6 @@ public sealed class FirstAnswerTests
     }
 
     [Fact]
-    public void Make_FromFootageThatExists_NeedsItsTailOnly()
-    {
-        // 16 h: the sixth evening, Thursday 27 May.
-        var plan = Trial.Plan(File("""{ "id": "cut", "title": "What is filmed", "series": "kite" }"""), Now);
-
-        Assert.Equal("2027-05-28T18:00", plan.Publish("cut"));
-        Assert.Equal(25, plan.Outlook("kite").Forecast[0].Days);
-    }
-
-    [Fact]
     public void Make_LastSlotWithinThePromise_HasTwelveHoursBeforeIt()
     {
         var plan = Trial.Plan(File(), Now);
@@ -51,19 +41,7 @@ public sealed class FirstAnswerTests
         Assert.Equal(12 * 60, plan.Schedule.Problem.Presence.WorkBetween(0, last.Opening));
     }
 
-    [Theory]
-    [InlineData(12, "2027-05-21T18:00")]
-    [InlineData(16, "2027-05-28T18:00")]
-    public void Make_EpisodeOfHours_HoldsUpToTwelve(int hours, string expected)
-    {
-        var cut = $$"""
-            { "id": "cut", "title": "Short", "series": "kite", "tail": [{ "kind": "everything", "hours": {{hours}} }] }
-            """;
-
-        Assert.Equal(expected, Trial.Plan(File(cut), Now) is { } plan ? plan.Publish("cut") : null);
-    }
-
-    private static string File(string episodes = "") => $$"""
+    internal static string File(string episodes = "") => $$"""
         {
           "format": 1, "name": "First answer", "zone": "Etc/UTC", "settings": { "rangeLow": 1, "rangeHigh": 1 },
           "people": [{ "id": "maker", "name": "Maker", "hours": { "weekly": [{ "days": ["tuesday", "thursday"], "from": "19:00", "to": "22:00" }] } }],
