@@ -1,1 +1,31 @@
-return 0;
+using EpisodePlanner.Benchmarks;
+using EpisodePlanner.Benchmarks.Scale;
+
+IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark()];
+
+if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
+{
+    return Refuse(args.Length == 0 ? "Which entry?" : $"There is no entry '{args[0]}'.");
+}
+
+try
+{
+    return chosen.Run(new Options(args[1..]), Console.Out);
+}
+catch (UsageException problem)
+{
+    return Refuse(problem.Message);
+}
+
+int Refuse(string problem)
+{
+    Console.Error.WriteLine(problem);
+    Console.Error.WriteLine();
+    Console.Error.WriteLine("dotnet run -c Release --project tests/EpisodePlanner.Benchmarks -- ENTRY [OPTIONS]");
+    foreach (var entry in entries)
+    {
+        Console.Error.WriteLine($"  {entry.Usage}");
+    }
+
+    return 2;
+}
