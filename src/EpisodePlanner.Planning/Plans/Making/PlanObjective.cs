@@ -4,7 +4,7 @@ namespace EpisodePlanner.Planning;
 
 /// <summary>
 /// What a bench schedule minimises: lateness of told dates, needed-by dates and pinned slots; then the weight of
-/// silences beyond promises; then moves against the accepted starts of the next seven days; then the end of the work.
+/// silences beyond promises, where what is ready may be held back; then moves against the accepted starts of the next seven days; then the end of the work.
 /// </summary>
 internal sealed class PlanObjective : IScheduleObjective
 {
@@ -79,7 +79,7 @@ internal sealed class PlanObjective : IScheduleObjective
         }
 
         channel.AsSpan(0, all).Sort();
-        return total + SilencePenalty.OfDays(input.ChannelSilentFrom, channel.AsSpan(0, all), input.ChannelPromise, input.LastDayNumber);
+        return total + HeldBack.Weight(input.ChannelSilentFrom, channel.AsSpan(0, all), input.ChannelPromise, input.LastDayNumber);
     }
 
     private long OfSeries(int s, int count)
@@ -87,7 +87,7 @@ internal sealed class PlanObjective : IScheduleObjective
         var series = table.Series[s];
         if (series.Promise.UploadsPerMonth is not { } each)
         {
-            return SilencePenalty.OfDays(
+            return HeldBack.Weight(
                 series.SilentFrom, planned.AsSpan(0, count), series.Promise.LongestSilenceDays!.Value, input.LastDayNumber);
         }
 
