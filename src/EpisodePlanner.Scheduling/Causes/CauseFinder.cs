@@ -111,7 +111,10 @@ public sealed class CauseFinder
         return null;
     }
 
-    /// <summary>As few blockers as possible that can be relaxed together; null where even all of them are not enough.</summary>
+    /// <summary>
+    /// As few blockers as possible that can be relaxed together, those placed after the stage only where they must be among
+    /// them; null where even all of them are not enough.
+    /// </summary>
     private StartCause? Fewest(int stage, List<Blocker> candidates, bool allTheWay = false)
     {
         if (candidates.Count < 2 || !relaxation.StartsEarlier(stage, candidates, allTheWay))
@@ -119,8 +122,8 @@ public sealed class CauseFinder
             return null;
         }
 
-        var needed = candidates.ToList();
-        foreach (var candidate in Enumerable.Reverse(candidates))
+        var needed = candidates.OrderBy(b => b.Stage >= 0 && !occupancy.WasPlacedBefore(b.Stage, stage)).ToList();
+        foreach (var candidate in Enumerable.Reverse(needed.ToArray()))
         {
             var others = needed.Where(b => b != candidate).ToList();
             if (others.Count > 0 && relaxation.StartsEarlier(stage, others, allTheWay))
@@ -173,7 +176,7 @@ public sealed class CauseFinder
         int[] stations = mode.Machine >= 0 ? [mode.Machine] : mode.All;
         foreach (var station in stations)
         {
-            if (occupancy.LastEndingBy(station, schedule.Start(stage), stage) is { } holding && holding.End > minute)
+            if (occupancy.LastInItsWay(station, schedule.Start(stage), stage) is { } holding && holding.End > minute)
             {
                 (last, minute) = (holding.Stage, holding.End);
             }

@@ -11,13 +11,16 @@ internal readonly record struct Holding(int Start, int End, int Stage, int Place
 internal sealed class Occupancy
 {
     private readonly Holding[][] byStation;
+    private readonly int[] rank;
 
     public Occupancy(BenchSchedule schedule)
     {
         var lists = schedule.Problem.Stations.Select(_ => new List<Holding>()).ToArray();
-        foreach (var stage in schedule.Order)
+        rank = new int[schedule.Problem.Stages.Count];
+        for (var i = 0; i < schedule.Order.Count; i++)
         {
-            AddStage(schedule, stage, lists);
+            rank[schedule.Order[i]] = i;
+            AddStage(schedule, schedule.Order[i], lists);
         }
 
         byStation = [.. lists.Select(list => list.OrderBy(h => h.Start).ThenBy(h => h.End).ToArray())];
@@ -38,12 +41,22 @@ internal sealed class Occupancy
     }
 
     /// <summary>The last holding of another stage that ends at or before a minute, or null.</summary>
-    public Holding? LastEndingBy(int station, int minute, int except)
+    public Holding? LastEndingBy(int station, int minute, int except) =>
+        LastEndingBy(station, minute, holder => holder != except);
+
+    /// <summary>The same among stages that were placed before this one: what came later has kept it from nothing.</summary>
+    public Holding? LastInItsWay(int station, int minute, int stage) =>
+        LastEndingBy(station, minute, holder => WasPlacedBefore(holder, stage));
+
+    /// <summary>Whether one stage had its place when another one was given its own.</summary>
+    public bool WasPlacedBefore(int stage, int other) => rank[stage] < rank[other];
+
+    private Holding? LastEndingBy(int station, int minute, Func<int, bool> isMeant)
     {
         var holdings = byStation[station];
         for (var i = FirstEndingAfter(holdings, minute) - 1; i >= 0; i--)
         {
-            if (holdings[i].Stage != except)
+            if (isMeant(holdings[i].Stage))
             {
                 return holdings[i];
             }
