@@ -86,7 +86,8 @@ internal static class BenchRules
         }
 
         var isRun = stage.Kind == StageKind.Run;
-        if (isRun != (mode.Machine != -1) || (isRun && !InRange(mode.Machine, input.Stations.Count)) || mode.Stations.Contains(mode.Machine))
+        if (isRun != (mode.Machine != -1)
+            || (isRun && (!InRange(mode.Machine, input.Stations.Count) || mode.Stations.Contains(mode.Machine))))
         {
             reasons.Add($"'{stage.Name}' must name one machine beside its other stations if it is a run, and none if it is not.");
         }
@@ -104,5 +105,5 @@ internal static class BenchRules
         }
     }
 
-    private static bool InRange(int index, int count) => (uint)index < (uint)count;
+    private static bool InRange(int index, int count) => index >= 0 && index < count;
 }
