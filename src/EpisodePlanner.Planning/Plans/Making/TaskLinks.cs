@@ -11,6 +11,8 @@ namespace EpisodePlanner.Planning;
 internal sealed class TaskLinks(
     Workshop workshop, TimeAxis axis, WorkProgress progress, StationTable table, BenchDraft draft)
 {
+    private readonly PastHours past = new(workshop, axis);
+
     public void AddTo(WorkTask task)
     {
         foreach (var link in task.Links.OrderBy(l => l.Task).ThenBy(l => l.Kind).ThenBy(l => l.LagMinutes))
@@ -47,7 +49,7 @@ internal sealed class TaskLinks(
         }
         else if (PassedAt(from, link.Kind) is { } moment)
         {
-            HoldByDate(to, link, axis.MinuteOf(moment));
+            HoldByDate(to, link, moment);
         }
     }
 
@@ -58,13 +60,24 @@ internal sealed class TaskLinks(
         return holdsStart && StartHasPassed(task) ? null : holdsStart ? First(task) : Last(task);
     }
 
-    private void HoldByDate(int to, TaskLink link, int passed)
+    private void HoldByDate(int to, TaskLink link, Instant passed)
     {
-        var bound = passed + link.LagMinutes;
-        if (bound > 0 && link.Kind is LinkKind.After or LinkKind.TogetherStart)
+        if (link.Kind is LinkKind.After or LinkKind.TogetherStart && PassesAt(link, passed) is > 0 and var bound)
         {
             draft.Replace(to, stage => stage with { NotBefore = Math.Max(stage.NotBefore, bound) });
         }
+    }
+
+    /// <summary>When a lag that began at a moment in the past is over; a working one may never be.</summary>
+    private int PassesAt(TaskLink link, Instant passed)
+    {
+        if (link.LagClock != LagClock.Working)
+        {
+            return axis.MinuteOf(passed) + link.LagMinutes;
+        }
+
+        var left = link.LagMinutes - past.OpenSince(passed, link.LagStation);
+        return left <= 0 ? 0 : LagHours(link).Finish(0, left) ?? axis.Horizon;
     }
 
     private IntervalCalendar LagHours(TaskLink link) =>
