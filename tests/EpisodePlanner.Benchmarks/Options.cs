@@ -27,7 +27,7 @@ internal sealed class Options
     public int Number(string option, int otherwise) => Numbers(option, [otherwise])[0];
 
     /// <summary>Whole numbers of at least 1, separated by commas, or the default.</summary>
-    public IReadOnlyList<int> Numbers(string option, IReadOnlyList<int> otherwise) =>
+    public int[] Numbers(string option, int[] otherwise) =>
         values.TryGetValue(option, out var text) ? [.. text.Split(',').Select(part => Parse(option, part))] : otherwise;
 
     /// <summary>Refuses options that the entry does not know.</summary>

@@ -7,8 +7,8 @@ namespace EpisodePlanner.Benchmarks.Scale;
 /// An objective that looks at the clock instead of the schedule. The search asks it once a schedule, so the time between
 /// two questions is the time of one schedule: its list of keys and its generation.
 /// </summary>
-/// <param name="better">Which schedule is to count as better than all others; the first where none is named.</param>
-internal sealed class OneScheduleObjective(int better = 0) : IScheduleObjective
+/// <param name="better">Which schedule, from 0, is to count as better than all others; no one is where left out.</param>
+internal sealed class OneScheduleObjective(int better = int.MaxValue) : IScheduleObjective
 {
     private readonly List<TimeSpan> times = [];
     private long last;
