@@ -60,7 +60,7 @@ public class TaskRulesTests
     public void Check_UnknownStation() => Breaks.One(
         WithStage("sweep", s => s with { Needs = [[Id("anna")], [Id("desk"), Id("bnech")]] }),
         "$.tasks['sweep'].stages[0].needs[1][1]",
-        "There is no station 'bnech'; name one that exists.");
+        "There is no station 'bnech'; the nearest is 'bench'.");
 
     [Fact]
     public void Check_EmptyChoice() => Breaks.One(

@@ -2,7 +2,7 @@ namespace EpisodePlanner.Planning;
 
 /// <summary>Finds what was probably meant by a name that nothing has.</summary>
 /// <remarks>
-/// Nearness is the number of characters to insert, delete or change, case aside (V. I. Levenshtein, 1966). The effort
+/// Nearness is the number of letters to insert, delete, change or swap, case aside (optimal string alignment). The effort
 /// over the life of one instance is bounded, so that a file with thousands of wrong names is still answered at once.
 /// </remarks>
 internal sealed class Nearest
@@ -23,7 +23,7 @@ internal sealed class Nearest
                 return nearest;
             }
 
-            if (isClose && Distance(wanted, name) is var distance && distance <= limit)
+            if (isClose && Distance(wanted.ToUpperInvariant(), name.ToUpperInvariant()) is var distance && distance <= limit)
             {
                 nearest = name;
                 limit = distance - 1;
@@ -33,21 +33,26 @@ internal sealed class Nearest
         return nearest;
     }
 
+    /// <summary>Letters to insert, delete, replace or swap with a neighbour.</summary>
     private static int Distance(string left, string right)
     {
-        var row = Enumerable.Range(0, right.Length + 1).ToArray();
-        foreach (var (i, a) in left.Index())
+        var rows = new int[left.Length + 1, right.Length + 1];
+        for (var i = 0; i <= left.Length; i++)
         {
-            var diagonal = row[0];
-            row[0] = i + 1;
-            for (var j = 0; j < right.Length; j++)
+            for (var j = 0; j <= right.Length; j++)
             {
-                var change = diagonal + (char.ToLowerInvariant(a) == char.ToLowerInvariant(right[j]) ? 0 : 1);
-                diagonal = row[j + 1];
-                row[j + 1] = Math.Min(change, Math.Min(row[j], diagonal) + 1);
+                rows[i, j] = i == 0 || j == 0 ? i + j : Step(rows, left, right, i, j);
             }
         }
 
-        return row[^1];
+        return rows[left.Length, right.Length];
+    }
+
+    private static int Step(int[,] rows, string left, string right, int i, int j)
+    {
+        var replaced = rows[i - 1, j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1);
+        var least = Math.Min(replaced, Math.Min(rows[i - 1, j], rows[i, j - 1]) + 1);
+        var swapped = i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1];
+        return swapped ? Math.Min(least, rows[i - 2, j - 2] + 1) : least;
     }
 }

@@ -1,30 +1,28 @@
-using Ical.Net;
-using Ical.Net.CalendarComponents;
-using Ical.Net.DataTypes;
-using Ical.Net.Evaluation;
 using NodaTime;
 using NodaTime.Text;
 
 namespace EpisodePlanner.Planning;
 
-/// <summary>A recurrence of days (RFC 5545, 3.3.10), read strictly: what a reader could pass over is refused.</summary>
+/// <summary>
+/// What a slot may ask of a <see cref="Recurrence"/>, read strictly: days at most, and nothing that a reader could pass over.
+/// </summary>
 internal sealed class SlotRecurrence
 {
     private static readonly LocalDatePattern Dates = LocalDatePattern.CreateWithInvariantCulture("uuuuMMdd");
     private static readonly string[] TimeParts = ["BYHOUR", "BYMINUTE", "BYSECOND"];
 
-    private readonly RecurrencePattern pattern;
+    private readonly Recurrence recurrence;
 
-    private SlotRecurrence(RecurrencePattern pattern) => this.pattern = pattern;
+    private SlotRecurrence(Recurrence recurrence) => this.recurrence = recurrence;
 
     /// <summary>Reads a rule; where it can't be read, the problem says why and what would be right.</summary>
     public static SlotRecurrence? Read(string rule, out string problem)
     {
         var parts = rule.Split(';');
         problem = Problem(parts) ?? "";
-        if (problem.Length == 0 && TryParse(rule) is { } pattern)
+        if (problem.Length == 0 && TryParse(rule) is { } recurrence)
         {
-            return new SlotRecurrence(pattern);
+            return new SlotRecurrence(recurrence);
         }
 
         if (problem.Length == 0)
@@ -38,36 +36,13 @@ internal sealed class SlotRecurrence
         return null;
     }
 
-    /// <summary>Whether it ever comes on a day that is not left out, from its first day to the last.</summary>
+    /// <summary>Whether it ever comes on a day that is not left out, from its first day to the last day given.</summary>
     public bool EverOccurs(LocalDate from, ValueList<LocalDate> except, LocalDate last)
     {
-        var start = new CalDateTime(from.Year, from.Month, from.Day);
-        var repeating = new CalendarEvent { Start = start, RecurrenceRule = pattern };
-        var options = new EvaluationOptions { MaxUnmatchedIncrementsLimit = MostSteps(from, last) };
         var leftOut = except.ToHashSet();
-        try
-        {
-            return repeating.GetOccurrences(start, options)
-                .Select(occurrence => LocalDate.FromDateOnly(occurrence.Period.StartTime.Date))
-                .Take(leftOut.Count + 1)
-                .Any(day => day <= last && !leftOut.Contains(day));
-        }
-        catch (EvaluationException)
-        {
-            return false;
-        }
-    }
-
-    private int MostSteps(LocalDate from, LocalDate last)
-    {
-        var stepsAYear = pattern.Frequency switch
-        {
-            FrequencyType.Daily => 366,
-            FrequencyType.Weekly => 53,
-            FrequencyType.Monthly => 12,
-            _ => 1,
-        };
-        return Math.Max(1, last.Year - from.Year + 1) * stepsAYear;
+        return recurrence
+            .Occurrences(from.AtMidnight(), DateTimeZone.Utc, from.AtMidnight().InUtc().ToInstant(), last.PlusDays(1).AtMidnight().InUtc().ToInstant())
+            .Any(time => !leftOut.Contains(time.Wall.Date));
     }
 
     private static string? Problem(string[] parts)
@@ -120,15 +95,5 @@ internal sealed class SlotRecurrence
 
     private static string Alone(string part) => Name(part) == "FREQ" ? part : $"FREQ=YEARLY;{part}";
 
-    private static RecurrencePattern? TryParse(string rule)
-    {
-        try
-        {
-            return new RecurrencePattern(rule);
-        }
-        catch (Exception e) when (e is ArgumentException or FormatException or OverflowException)
-        {
-            return null;
-        }
-    }
+    private static Recurrence? TryParse(string rule) => Recurrence.TryParse(rule, out var recurrence, out _) ? recurrence : null;
 }

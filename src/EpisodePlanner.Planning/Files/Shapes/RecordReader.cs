@@ -44,7 +44,7 @@ internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int
         }
     }
 
-    private string Hint(string name) => Typos.Nearest(name, byName.Keys) is { } near
+    private string Hint(string name) => new Nearest().To(name, byName.Keys.Order(StringComparer.Ordinal)) is { } near
         ? $"did you mean '{near}'?"
         : $"here can stand: {Say.Row(byName.Keys)}.";
 

@@ -43,5 +43,5 @@ internal static class Say
 
     /// <summary>The end of a sentence about a mistyped word: "; did you mean 'hours'?", or a full stop.</summary>
     public static string Proposal(string typed, IEnumerable<string> known) =>
-        Typos.Nearest(typed, known) is { } near ? $"; did you mean '{near}'?" : ".";
+        new Nearest().To(typed, known.Order(StringComparer.Ordinal)) is { } near ? $"; did you mean '{near}'?" : ".";
 }

@@ -9,13 +9,14 @@ internal sealed class Explanations(PlanDraft draft, BenchSchedule schedule, IRea
     private readonly Lock gate = new();
     private readonly Lazy<CauseFinder> causes = new(() => new CauseFinder(schedule, acceptedOrder));
     private readonly CauseWords words = new(draft, schedule);
+    private readonly ChainLink?[] links = new ChainLink?[schedule.Problem.Stages.Count];
 
     /// <summary>Why a stage does not start earlier; null where it has no date.</summary>
     public PlannedCause? Cause(int stage)
     {
         lock (gate)
         {
-            return schedule.IsPlaced(stage) ? words.Of(stage, causes.Value.Explain(stage)) : null;
+            return schedule.IsPlaced(stage) ? Link(stage).Cause : null;
         }
     }
 
@@ -24,14 +25,14 @@ internal sealed class Explanations(PlanDraft draft, BenchSchedule schedule, IRea
     {
         lock (gate)
         {
-            return causes.Value.Chain(stage).Select(Link).ToValueList();
+            return causes.Value.Chain(stage).Select(step => Link(step.Stage)).ToValueList();
         }
     }
 
-    private ChainLink Link(Scheduling.Causes.ChainStep step) => new(
-        draft.Bench.Stages[step.Stage].Key,
-        draft.Bench.Stages[step.Stage].Stage.Name,
-        draft.Axis.MomentOf(schedule.Start(step.Stage)),
-        draft.Axis.MomentOf(schedule.Finish(step.Stage)),
-        words.Of(step.Stage, step.Cause));
+    private ChainLink Link(int stage) => links[stage] ??= new ChainLink(
+        draft.Bench.Stages[stage].Key,
+        draft.Bench.Stages[stage].Stage.Name,
+        draft.Axis.MomentOf(schedule.Start(stage)),
+        draft.Axis.MomentOf(schedule.Finish(stage)),
+        words.Of(stage, causes.Value.Explain(stage)));
 }
