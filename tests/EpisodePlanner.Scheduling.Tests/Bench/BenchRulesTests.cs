@@ -13,7 +13,8 @@ public sealed class BenchRulesTests
     [InlineData(-5)]
     [InlineData(IntervalCalendar.MaximumMinute + 1)]
     public void Create_Horizon_LiesInRange(int horizon) => AssertRefused(
-        $"The horizon of {horizon} minutes must lie between 1 and {IntervalCalendar.MaximumMinute}.", Input(Sand) with { Horizon = horizon });
+        $"The horizon of {horizon} minutes must lie between 1 and {IntervalCalendar.MaximumMinute}.",
+        Input(Sand) with { Horizon = horizon });
 
     [Fact]
     public void Create_Minutes_AreNeitherNegativeNorAbsurd()
@@ -50,8 +51,8 @@ public sealed class BenchRulesTests
     [Theory]
     [InlineData(6)]
     [InlineData(-1)]
-    public void Create_UnknownStation_IsRefused(int station) =>
-        AssertRefused("'Sand' refers to a station or a limit that does not exist, or to a station twice.", Input(Work("Sand", 60, station)));
+    public void Create_UnknownStation_IsRefused(int station) => AssertRefused(
+        "'Sand' refers to a station or a limit that does not exist, or to a station twice.", Input(Work("Sand", 60, station)));
 
     [Fact]
     public void Create_StationTwiceOrUnknownLimit_IsRefused()
@@ -82,9 +83,10 @@ public sealed class BenchRulesTests
     public void Create_LagTooLargeOrNegativeInOpenMinutes_IsRefused()
     {
         const int Most = IntervalCalendar.MaximumMinute;
-        AssertRefused($"The lag of {Most + 1} minutes before 'Deck' is too large, or negative in open minutes.", Linked(After(0, 1, Most + 1)));
-        AssertRefused($"The lag of {-Most - 1} minutes before 'Deck' is too large, or negative in open minutes.", Linked(After(0, 1, -Most - 1)));
-        AssertRefused("The lag of -1 minutes before 'Deck' is too large, or negative in open minutes.", Linked(After(0, 1, -1) with { LagHours = Presence }));
+        const string Sentence = "minutes before 'Deck' is too large, or negative in open minutes.";
+        AssertRefused($"The lag of {Most + 1} {Sentence}", Linked(After(0, 1, Most + 1)));
+        AssertRefused($"The lag of {-Most - 1} {Sentence}", Linked(After(0, 1, -Most - 1)));
+        AssertRefused($"The lag of -1 {Sentence}", Linked(After(0, 1, -1) with { LagHours = Presence }));
         AssertSound(Linked(After(0, 1, -1)));
     }
 

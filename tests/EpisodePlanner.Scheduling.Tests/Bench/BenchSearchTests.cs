@@ -46,7 +46,8 @@ public sealed class BenchSearchTests
     [Fact]
     public void Run_StoppedBefore_StillGivesASchedule()
     {
-        var found = Sound.Checked(BenchSearch.Run(Sound.Problem(Two), new Makespan(), new SearchBudget(50), stop: new CancellationToken(true)));
+        var stop = new CancellationToken(true);
+        var found = Sound.Checked(BenchSearch.Run(Sound.Problem(Two), new Makespan(), new SearchBudget(50), stop: stop));
         Assert.Equal(1, found.Generated);
         Assert.Equal(2, found.Schedule.Order.Count);
     }
@@ -62,7 +63,8 @@ public sealed class BenchSearchTests
                 stop.Cancel();
             }
         });
-        var found = Sound.Checked(BenchSearch.Run(Sound.Problem(Two), new Makespan(), new SearchBudget(40), progress: shares, stop: stop.Token));
+        var found = Sound.Checked(
+            BenchSearch.Run(Sound.Problem(Two), new Makespan(), new SearchBudget(40), progress: shares, stop: stop.Token));
         Assert.Equal(3, found.Generated);
         Assert.Equal([1 / 40.0, 2 / 40.0, 3 / 40.0], shares.Told);
     }

@@ -91,7 +91,8 @@ internal sealed class MinutePass
     {
         var place = mode.Stations.Select(s => problem.Stations[s]).FirstOrDefault(s => s.Kind == StationKind.Place);
         var people = mode.Stations.Select(s => problem.Stations[s]).Where(s => s.Kind == StationKind.Person).ToList();
-        var sitting = people.Select(s => Of(s.Hours)).Aggregate(place is null ? MinuteHours.Always(length) : Of(place.Hours), (a, b) => a.And(b));
+        var sitting = people.Select(s => Of(s.Hours))
+            .Aggregate(place is null ? MinuteHours.Always(length) : Of(place.Hours), (a, b) => a.And(b));
         if (place is not null && people.Count > 0)
         {
             sitting = sitting.Trimmed(isSetUp, place.SetUpMinutes, place.TidyMinutes);

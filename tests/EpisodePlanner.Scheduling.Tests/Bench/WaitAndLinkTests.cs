@@ -37,7 +37,8 @@ public sealed class WaitAndLinkTests
     [Fact]
     public void Glue_WaitCountsOpenHours_FillsTheTableThroughTheNight()
     {
-        var input = GlueUp with { Stages = [GlueUp.Stages[0], GlueUp.Stages[1] with { Minutes = 200, WaitHours = Presence }, GlueUp.Stages[2]] };
+        var sets = GlueUp.Stages[1] with { Minutes = 200, WaitHours = Presence };
+        var input = GlueUp with { Stages = [GlueUp.Stages[0], sets, GlueUp.Stages[2]] };
         var schedule = Sound.Search(Sound.Problem(input), accepted: [0, 1, 2]).Schedule;
         Assert.Equal((At(0, 19), At(1, 18, 20)), (schedule.Start(1), schedule.Finish(1)));
         Assert.Equal(At(1, 18, 20), schedule.Start(2));
@@ -92,7 +93,9 @@ public sealed class WaitAndLinkTests
         var input = Input(Work("Paint", 180, Ann), Work("Second coat", 90, Ann) with { MinimumBlock = 90 }) with { Links = [link] };
         var schedule = Sound.Schedule(input);
         Assert.Equal(At(1, 18), schedule.Start(1));
-        Assert.Contains("1260 minutes after 'Paint', more than 120", Assert.Single(ScheduleChecker.AtMostBroken(schedule)), StringComparison.Ordinal);
-        Assert.Empty(ScheduleChecker.AtMostBroken(Sound.Schedule(input with { Stages = [input.Stages[0], Work("Second coat", 60, Ann)] })));
+        var told = Assert.Single(ScheduleChecker.AtMostBroken(schedule));
+        Assert.Contains("1260 minutes after 'Paint', more than 120", told, StringComparison.Ordinal);
+        var shorter = input with { Stages = [input.Stages[0], Work("Second coat", 60, Ann)] };
+        Assert.Empty(ScheduleChecker.AtMostBroken(Sound.Schedule(shorter)));
     }
 }
