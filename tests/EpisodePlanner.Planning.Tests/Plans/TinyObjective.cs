@@ -4,7 +4,8 @@ namespace EpisodePlanner.Planning.Tests.Plans;
 
 /// <summary>
 /// What a schedule of a tiny workshop weighs, computed from the finishes of its stages by the rules alone: lateness in
-/// minutes; squares of days beyond promises, each at most 30 days, series and channel, the open end included; no moves;
+/// minutes; squares of days beyond promises, each at most 30 days, series and channel, the open end included, at their
+/// least where what is ready may be held back; no moves;
 /// the end. It shares no code with the planner's.
 /// </summary>
 /// <remarks>Planned at noon in a zone without clock changes: day n begins 12 hours before minute n · 1440.</remarks>
@@ -80,17 +81,24 @@ internal sealed class TinyObjective
     private static bool IsReady(Part episode, int slot, int[] finishes) =>
         Math.Max(0, finishes[episode.Tail]) + episode.Lead < slot * Day;
 
+    /// <summary>The least weight of all ways to hold episodes back, day by day; the last one goes out as soon as it can.</summary>
     private long Beyond(int from, IEnumerable<int> days, int promise)
     {
-        var total = 0L;
-        foreach (var day in days.Append(last))
+        int[] possible = [.. days];
+        var end = possible.Length == 0 ? from : possible[^1];
+        var least = new Dictionary<int, long> { [from] = 0 };
+        for (var i = 0; i < possible.Length; i++)
         {
-            total += (long)Math.Pow(Math.Clamp(day - from - promise, 0, 30), 2);
-            from = day;
+            var first = i == possible.Length - 1 ? end : possible[i];
+            least = Enumerable.Range(first, end - first + 1).ToDictionary(
+                day => day,
+                day => least.Where(before => before.Key <= day).Min(before => before.Value + Square(day - before.Key - promise)));
         }
 
-        return total;
+        return least.Values.Min() + Square(last - end - promise);
     }
+
+    private static long Square(int beyond) => (long)Math.Pow(Math.Clamp(beyond, 0, 30), 2);
 
     private static int EndOf(int day) => (day * Day) + (Day / 2);
 
