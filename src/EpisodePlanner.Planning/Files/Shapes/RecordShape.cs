@@ -29,6 +29,8 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
 
     public override bool IsLeaf => false;
 
+    public override string PartName { get; } = JsonNamingPolicy.CamelCase.ConvertName(typeof(T).Name);
+
     public IReadOnlyList<MemberShape> Members => members;
 
     /// <summary>A copy of a record with one member changed.</summary>
