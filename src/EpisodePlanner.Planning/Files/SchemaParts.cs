@@ -41,7 +41,7 @@ internal sealed class SchemaParts(XmlDocumentation documentation, string root = 
             }
         }
 
-        var schema = Explain(new JsonObject { ["type"] = "object" }, $"T:{(type.IsGenericType ? type.GetGenericTypeDefinition() : type).FullName}");
+        var schema = Explain(new JsonObject { ["type"] = "object" }, $"T:{XmlDocumentation.NameOf(type)}");
         schema["properties"] = properties;
         schema["additionalProperties"] = false;
         if (required.Count > 0)

@@ -47,6 +47,9 @@ public static class WorkshopSchema
         return parts.Definitions;
     }
 
+    /// <summary>The name of a record's schema among <see cref="Parts"/>.</summary>
+    public static string NameOf(Type record) => ShapeFactory.Record(record).PartName!;
+
     private static XmlDocumentation Documentation(IEnumerable<Type> records) => new(records
         .Select(type => type.Assembly.GetName().Name!)
         .Concat(["EpisodePlanner.Planning", "EpisodePlanner.Scheduling"])

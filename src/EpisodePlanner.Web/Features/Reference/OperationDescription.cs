@@ -1,0 +1,88 @@
+using EpisodePlanner.Web.Serving;
+using EpisodePlanner.Web.Serving.Answers;
+using EpisodePlanner.Web.Serving.Requests;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.AspNetCore.WebUtilities;
+using Microsoft.OpenApi;
+
+namespace EpisodePlanner.Web.Features.Reference;
+
+/// <summary>Describes an operation by what its handler's arguments and results say of themselves.</summary>
+/// <param name="schemas">The schemas of bodies.</param>
+internal sealed class OperationDescription(ReferenceSchemas schemas) : IOpenApiOperationTransformer
+{
+    private const string ProblemType = "application/problem+json";
+
+    /// <inheritdoc/>
+    public async Task TransformAsync(
+        OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
+    {
+        var metadata = context.Description.ActionDescriptor.EndpointMetadata;
+        operation.Parameters = [.. ParameterDescriptions.Of(context.Description.RelativePath!, metadata, context.Document!)];
+        if (metadata.OfType<BodyOf>().FirstOrDefault() is { } body)
+        {
+            operation.RequestBody = new OpenApiRequestBody
+            {
+                Required = true,
+                Content = new Dictionary<string, OpenApiMediaType> { [Bytes.Json] = await Media(body.Type, context, cancellationToken) },
+            };
+        }
+
+        operation.Responses = [];
+        foreach (var gives in metadata.OfType<Gives>().OrderBy(gives => gives.Status))
+        {
+            operation.Responses[$"{gives.Status}"] = await Answer(gives, metadata, context, cancellationToken);
+        }
+
+        foreach (var problems in metadata.OfType<Refuses>().SelectMany(refuses => refuses.Problems).Distinct().GroupBy(p => p.Status))
+        {
+            operation.Responses[$"{problems.Key}"] = Refusal([.. problems], context.Document!);
+        }
+    }
+
+    private async Task<OpenApiResponse> Answer(
+        Gives gives, IList<object> metadata, OpenApiOperationTransformerContext context, CancellationToken stop)
+    {
+        var response = new OpenApiResponse
+        {
+            Description = ReasonPhrases.GetReasonPhrase(gives.Status),
+            Headers = AnswerHeaders.Of(gives, metadata),
+        };
+        if (gives.Type is { } type)
+        {
+            response.Content = new Dictionary<string, OpenApiMediaType>();
+            foreach (var contentType in gives.ContentTypes.DefaultIfEmpty(Bytes.Json))
+            {
+                response.Content[contentType] = await Media(type, context, stop);
+            }
+        }
+
+        return response;
+    }
+
+    private static OpenApiResponse Refusal(Problem[] problems, OpenApiDocument document) => new()
+    {
+        Description = string.Join("; ", problems.Select(problem => $"{problem.Title} (/problems/{problem.Name})")),
+        Content = new Dictionary<string, OpenApiMediaType>
+        {
+            [ProblemType] = new OpenApiMediaType { Schema = new OpenApiSchemaReference(DocumentDescription.ProblemSchema, document) },
+        },
+    };
+
+    private async Task<OpenApiMediaType> Media(Type type, OpenApiOperationTransformerContext context, CancellationToken stop)
+    {
+        var name = ReferenceSchemas.NameOf(type);
+        var media = new OpenApiMediaType
+        {
+            Schema = type == typeof(string) ? new OpenApiSchema { Type = JsonSchemaType.String }
+                : schemas.Knows(type) ? new OpenApiSchemaReference(name, context.Document)
+                : await context.GetOrCreateSchemaAsync(type, null, stop),
+        };
+        if (ReferenceExamples.Find(type) is { } example)
+        {
+            media.Example = example;
+        }
+
+        return media;
+    }
+}
