@@ -1,7 +1,7 @@
 using EpisodePlanner.Planning;
 using NodaTime;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>Silences in words.</summary>
 internal static class SilenceWords

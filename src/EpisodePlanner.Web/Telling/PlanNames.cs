@@ -2,7 +2,7 @@ using System.Globalization;
 using EpisodePlanner.Planning;
 using NodaTime;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>How things and moments of a plan are called.</summary>
 internal sealed class PlanNames(Plan plan)

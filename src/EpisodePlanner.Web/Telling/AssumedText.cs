@@ -1,14 +1,14 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>What was taken for granted, and the one question whose answer changes the plan most.</summary>
 internal static class AssumedText
 {
     private const int MinutesADay = 1_440;
 
-    public static void Write(TextPage page, PlanAdvice advice)
+    public static void Write(ISheet page, PlanAdvice advice)
     {
         page.Heading("What was assumed");
         if (AssumptionRanking.Question(advice.Assumed) is not { } question)

@@ -1,11 +1,11 @@
 using EpisodePlanner.Planning;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>What else there is to say about silences: after what nothing is planned, who rests, who keeps the promise.</summary>
 internal static class QuietText
 {
-    public static void Write(TextPage page, Plan plan, PlanNames names)
+    public static void Write(ISheet page, Plan plan, PlanNames names)
     {
         var resting = plan.Series.Where(o => o.State == SeriesState.Resting).ToList();
         var active = plan.Series.Where(o => o.State == SeriesState.Active).ToList();
@@ -23,7 +23,7 @@ internal static class QuietText
             ? $"{outlook.Name}, until {names.ShortDay(until)}"
             : outlook.Name;
 
-    private static void Say(TextPage page, string what, IEnumerable<string> which)
+    private static void Say(ISheet page, string what, IEnumerable<string> which)
     {
         var said = string.Join("; ", which);
         if (said.Length > 0)

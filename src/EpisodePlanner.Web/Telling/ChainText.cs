@@ -1,10 +1,10 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Scheduling;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>Tells chains: because … because …</summary>
-internal sealed class ChainText(TextPage page, Plan plan)
+internal sealed class ChainText(ISheet page, Plan plan)
 {
     private readonly PlanNames names = new(plan);
     private readonly Dictionary<StageKey, PlannedStage> stages = plan.Stages.ToDictionary(stage => stage.Key);

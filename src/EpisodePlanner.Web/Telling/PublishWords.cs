@@ -1,6 +1,6 @@
 using EpisodePlanner.Planning;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>Says how an episode comes from being ready to its slot.</summary>
 internal static class PublishWords

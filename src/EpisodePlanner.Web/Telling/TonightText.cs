@@ -2,14 +2,14 @@ using EpisodePlanner.Planning;
 using EpisodePlanner.Scheduling;
 using NodaTime;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>What must start tonight, with its caution.</summary>
 internal static class TonightText
 {
     private const int MostMoves = 3;
 
-    public static void Write(TextPage page, Plan plan, ValueList<RunTonight> runs, PlanNames names)
+    public static void Write(ISheet page, Plan plan, ValueList<RunTonight> runs, PlanNames names)
     {
         page.Heading("What must start tonight");
         if (!runs.Any(run => run.Must))
@@ -58,7 +58,7 @@ internal static class TonightText
         return $"{title} goes out {(days > 0 ? $"{Words.Days(days)} later, {names.ShortDay(to)} instead of {names.ShortDay(from)}" : $"later on {names.ShortDay(from)}")}";
     }
 
-    private static void WriteCautions(TextPage page, Plan plan, ValueList<RunTonight> runs)
+    private static void WriteCautions(ISheet page, Plan plan, ValueList<RunTonight> runs)
     {
         var cautions = runs.Where(run => run.Stage.RunsAlone)
             .SelectMany(run => Cautions.For(run.Stage, plan.Request.Workshop).Take(1))

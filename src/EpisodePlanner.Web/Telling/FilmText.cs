@@ -1,13 +1,13 @@
 using EpisodePlanner.Planning;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>What must be filmed before the work destroys it.</summary>
 internal static class FilmText
 {
     private const int Most = 6;
 
-    public static void Write(TextPage page, ValueList<ShotToFilm> shots, PlanNames names)
+    public static void Write(ISheet page, ValueList<ShotToFilm> shots, PlanNames names)
     {
         page.Heading("What must be filmed first");
         var ahead = shots.Where(shot => !shot.Passed).ToList();

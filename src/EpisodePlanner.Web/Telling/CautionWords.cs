@@ -1,6 +1,6 @@
 using EpisodePlanner.Planning;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>Cautions in words, with their source and what they give way to.</summary>
 internal static class CautionWords

@@ -1,12 +1,12 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>The plan for people: its answers in the order in which they are asked.</summary>
 internal static class PlanText
 {
-    public static void Write(PlanAdvice advice, TextPage page)
+    public static void Write(PlanAdvice advice, ISheet page)
     {
         var names = new PlanNames(advice.Plan);
         var chains = new ChainText(page, advice.Plan);
@@ -20,7 +20,7 @@ internal static class PlanText
         AssumedText.Write(page, advice);
     }
 
-    private static void WriteHead(PlanAdvice advice, TextPage page)
+    private static void WriteHead(PlanAdvice advice, ISheet page)
     {
         var now = advice.Plan.Now;
         page.Heading($"{advice.Plan.Request.Workshop.Name}, planned {Words.Day(now.Date)} {now.Year}, {Words.Time(now.TimeOfDay)} ({now.Zone.Id})");

@@ -1,12 +1,12 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Scheduling;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>The one thing to do now, or next.</summary>
 internal static class NextThingText
 {
-    public static void Write(TextPage page, Plan plan, NextThing? thing, PlanNames names)
+    public static void Write(ISheet page, Plan plan, NextThing? thing, PlanNames names)
     {
         page.Heading("The one next thing");
         page.Paragraph(thing is null
@@ -19,7 +19,7 @@ internal static class NextThingText
     }
 
     /// <summary>That a run goes on with nobody there is told with what starts tonight.</summary>
-    private static void WriteCautions(TextPage page, Plan plan, PlannedStage stage)
+    private static void WriteCautions(ISheet page, Plan plan, PlannedStage stage)
     {
         foreach (var caution in Cautions.For(stage, plan.Request.Workshop).Skip(stage.RunsAlone ? 1 : 0))
         {

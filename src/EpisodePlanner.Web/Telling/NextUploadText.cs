@@ -1,6 +1,6 @@
 using EpisodePlanner.Planning;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>The next upload, why then, and the uploads after it.</summary>
 internal static class NextUploadText
@@ -8,7 +8,7 @@ internal static class NextUploadText
     private const int MostSteps = 7;
     private const int MostFollowing = 6;
 
-    public static void Write(TextPage page, Plan plan, PlanNames names, ChainText chains)
+    public static void Write(ISheet page, Plan plan, PlanNames names, ChainText chains)
     {
         page.Heading("Next upload");
         if (plan.NextUpload is not { } next)
@@ -27,7 +27,7 @@ internal static class NextUploadText
         ? "Nothing is left to show: no series has a milestone that is not out yet. Type a few lines of work, as in “weld frame, 12 h”."
         : "None has a date; what stands in the way is told below or on the error output.";
 
-    private static void WriteFollowing(TextPage page, IReadOnlyCollection<PlannedEpisode> following, PlanNames names)
+    private static void WriteFollowing(ISheet page, IReadOnlyCollection<PlannedEpisode> following, PlanNames names)
     {
         if (following.Count == 0)
         {
@@ -47,7 +47,7 @@ internal static class NextUploadText
         }
     }
 
-    private static void WriteWithoutDate(TextPage page, IReadOnlyCollection<PlannedEpisode> without, PlanNames names)
+    private static void WriteWithoutDate(ISheet page, IReadOnlyCollection<PlannedEpisode> without, PlanNames names)
     {
         if (without.Count > 0)
         {

@@ -1,13 +1,13 @@
 using EpisodePlanner.Planning;
 
-namespace EpisodePlanner.Web.CommandLine.Text;
+namespace EpisodePlanner.Web.Telling;
 
 /// <summary>The silences beyond promises, the most urgent first, with what causes them.</summary>
 internal static class SilenceText
 {
     private const int MostSteps = 5;
 
-    public static void Write(TextPage page, Plan plan, PlanNames names, ChainText chains)
+    public static void Write(ISheet page, Plan plan, PlanNames names, ChainText chains)
     {
         page.Heading("Silences beyond a promise");
         var alarming = plan.Series.Append(plan.Channel).Where(o => o.Alarms.Count > 0)
@@ -25,7 +25,7 @@ internal static class SilenceText
         QuietText.Write(page, plan, names);
     }
 
-    private static void WriteAlarms(TextPage page, Plan plan, Outlook outlook, PlanNames names, ChainText chains)
+    private static void WriteAlarms(ISheet page, Plan plan, Outlook outlook, PlanNames names, ChainText chains)
     {
         var first = outlook.Alarms[0];
         page.Item(SilenceWords.First(outlook, first, plan, names));
