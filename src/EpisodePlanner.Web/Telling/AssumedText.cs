@@ -24,7 +24,8 @@ internal static class AssumedText
         }
     }
 
-    private static string Measure(Assumption assumption) => assumption switch
+    /// <summary>How far another answer was seen to move the next upload.</summary>
+    public static string Measure(Assumption assumption) => assumption switch
     {
         { MovesMinutes: null, Tried: "" } => "moves no date yet",
         { MovesMinutes: null } => "not tried",

@@ -6,13 +6,13 @@ namespace EpisodePlanner.Web.Telling;
 /// <summary>The one thing to do now, or next.</summary>
 internal static class NextThingText
 {
-    public static void Write(ISheet page, Plan plan, NextThing? thing, PlanNames names)
+    public static void Write(ISheet page, Plan plan, NextThing? thing, PlanNames names, bool withCautions = true)
     {
         page.Heading("The one next thing");
         page.Paragraph(thing is null
             ? "Nothing: no work that needs hands is left, or none that has a date."
             : $"{When(plan, thing, names)}: {What(thing)}{Where(thing, names)}.{Rest(plan, thing, names)}");
-        if (thing is not null)
+        if (thing is not null && withCautions)
         {
             WriteCautions(page, plan, thing.Stage);
         }

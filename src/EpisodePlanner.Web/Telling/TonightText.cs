@@ -9,7 +9,7 @@ internal static class TonightText
 {
     private const int MostMoves = 3;
 
-    public static void Write(ISheet page, Plan plan, ValueList<RunTonight> runs, PlanNames names)
+    public static void Write(ISheet page, Plan plan, ValueList<RunTonight> runs, PlanNames names, bool withCautions = true)
     {
         page.Heading("What must start tonight");
         if (!runs.Any(run => run.Must))
@@ -27,8 +27,17 @@ internal static class TonightText
             page.Item($"{(runs.Any(r => r.Must) ? "Planned, but can wait a day" : "Planned")}: {Start(run, names)}.");
         }
 
-        WriteCautions(page, plan, runs);
+        foreach (var caution in withCautions ? Cautions(plan, runs) : [])
+        {
+            page.Item(CautionWords.Of(caution));
+        }
     }
+
+    /// <summary>What to mind where runs go on with nobody there.</summary>
+    public static IEnumerable<Caution> Cautions(Plan plan, ValueList<RunTonight> runs) => runs
+        .Where(run => run.Stage.RunsAlone)
+        .SelectMany(run => Planning.Cautions.For(run.Stage, plan.Request.Workshop).Take(1))
+        .Distinct();
 
     private static string Start(RunTonight run, PlanNames names)
     {
@@ -56,16 +65,5 @@ internal static class TonightText
         var to = names.DateOf(moment);
         var days = Period.DaysBetween(from, to);
         return $"{title} goes out {(days > 0 ? $"{Words.Days(days)} later, {names.ShortDay(to)} instead of {names.ShortDay(from)}" : $"later on {names.ShortDay(from)}")}";
-    }
-
-    private static void WriteCautions(ISheet page, Plan plan, ValueList<RunTonight> runs)
-    {
-        var cautions = runs.Where(run => run.Stage.RunsAlone)
-            .SelectMany(run => Cautions.For(run.Stage, plan.Request.Workshop).Take(1))
-            .Distinct();
-        foreach (var caution in cautions)
-        {
-            page.Item(CautionWords.Of(caution));
-        }
     }
 }
