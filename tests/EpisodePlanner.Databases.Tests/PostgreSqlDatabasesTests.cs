@@ -19,9 +19,10 @@ public sealed class PostgreSqlDatabasesTests(PostgreSqlDatabases databases)
     [Fact]
     public async Task New_SortsWordsAsPeopleDo()
     {
+        const string sorted = "SELECT string_agg(w, ', ' ORDER BY w) FROM unnest(ARRAY['cherry', 'Banana', 'apple']) w";
         await using var database = await databases.New();
 
-        Assert.Equal("apple, Banana, cherry", await Ask(database, "SELECT string_agg(w, ', ' ORDER BY w) FROM unnest(ARRAY['cherry', 'Banana', 'apple']) w"));
+        Assert.Equal("apple, Banana, cherry", await Ask(database, sorted));
     }
 
     [Fact]

@@ -45,8 +45,8 @@ public interface ITestDatabase : IAsyncDisposable
     string Folder { get; }
 
     /// <summary>
-    /// Makes another database with the same content, much faster than migrating again. Closes the connections to this one,
-    /// and nothing may write to it meanwhile.
+    /// Makes another database with the same content, much faster than migrating again. Nothing may write to this one
+    /// meanwhile; on PostgreSQL its connections are cut.
     /// </summary>
     ValueTask<ITestDatabase> Copy();
 }

@@ -4,7 +4,7 @@ using Xunit.Sdk;
 
 namespace EpisodePlanner.Databases;
 
-/// <summary>Databases of one PostgreSQL, which is started when the first is asked for and stopped with the test process.</summary>
+/// <summary>Databases of one PostgreSQL, started when the first is asked for and stopped with the test process.</summary>
 /// <remarks>
 /// Where there is no PostgreSQL, a test that asks for a database is skipped with the reason; on CI it fails.
 /// </remarks>
@@ -16,7 +16,8 @@ public sealed class PostgreSqlDatabases : ITestDatabases, IAsyncDisposable
     /// <inheritdoc/>
     public DatabaseKind Kind => DatabaseKind.PostgreSql;
 
-    private static bool OnCi => string.Equals(Environment.GetEnvironmentVariable("CI"), "true", StringComparison.OrdinalIgnoreCase);
+    private static bool OnCi =>
+        string.Equals(Environment.GetEnvironmentVariable("CI"), "true", StringComparison.OrdinalIgnoreCase);
 
     /// <inheritdoc/>
     public async ValueTask<ITestDatabase> New()
@@ -46,7 +47,8 @@ public sealed class PostgreSqlDatabases : ITestDatabases, IAsyncDisposable
         return await DatabaseMaker.Start(await PostgreSqlServer.Start());
     }
 
-    private sealed class PostgreSqlDatabase(DatabaseMaker maker, string name, TemporaryFolder folder) : ITestDatabase
+    private sealed class PostgreSqlDatabase(DatabaseMaker maker, string name, TemporaryFolder folder)
+        : ITestDatabase
     {
         public DatabaseKind Kind => DatabaseKind.PostgreSql;
 

@@ -34,10 +34,14 @@ public sealed class SqliteDatabases : ITestDatabases
         public ValueTask<ITestDatabase> Copy()
         {
             var other = TemporaryFolder.Create(Purpose);
-            // With the journal beside it; what others share in memory is made anew.
-            foreach (var file in Directory.EnumerateFiles(Folder, FileName + "*").Where(file => !file.EndsWith("-shm", StringComparison.Ordinal)))
+            // The index of the journal, which connections share in memory, is made anew.
+            foreach (var name in new[] { FileName, $"{FileName}-wal" })
             {
-                File.Copy(file, Path.Combine(other.Path, Path.GetFileName(file)));
+                var file = Path.Combine(Folder, name);
+                if (File.Exists(file))
+                {
+                    File.Copy(file, Path.Combine(other.Path, name));
+                }
             }
 
             return ValueTask.FromResult<ITestDatabase>(new SqliteDatabase(other));

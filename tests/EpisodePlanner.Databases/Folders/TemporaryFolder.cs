@@ -2,7 +2,7 @@ namespace EpisodePlanner.Databases.Folders;
 
 /// <summary>A temporary folder, removed when disposed of, or by a later run where this one could not.</summary>
 /// <remarks>
-/// A file in it stays locked while the process lives, however it ends. A folder whose lock can be had belongs to nobody.
+/// A file in it stays locked as long as the process lives. A folder whose lock can be had belongs to nobody.
 /// </remarks>
 internal sealed class TemporaryFolder : IDisposable
 {
@@ -30,7 +30,8 @@ internal sealed class TemporaryFolder : IDisposable
     /// <param name="before">What to do with a folder before it goes.</param>
     public static async Task Sweep(string purpose, Func<string, Task> before)
     {
-        foreach (var folder in Directory.EnumerateDirectories(System.IO.Path.GetTempPath(), Prefix(purpose) + "*").ToList())
+        var folders = Directory.GetDirectories(System.IO.Path.GetTempPath(), $"{Prefix(purpose)}*");
+        foreach (var folder in folders)
         {
             using var lockFile = TryLock(System.IO.Path.Combine(folder, LockName));
             if (lockFile is not null)

@@ -5,7 +5,7 @@ using Testcontainers.PostgreSql;
 
 namespace EpisodePlanner.Databases.Servers;
 
-/// <summary>A PostgreSQL in a container, where an engine answers; the engine's reaper removes it after a crash.</summary>
+/// <summary>A PostgreSQL in a container, where an engine answers; its reaper removes it after a crash.</summary>
 internal static class ContainerServer
 {
     private const string Image = "postgres:17-alpine";
@@ -14,12 +14,7 @@ internal static class ContainerServer
     {
         try
         {
-            var container = new PostgreSqlBuilder(Image)
-                .WithEnvironment("POSTGRES_INITDB_ARGS", PostgreSqlServer.Creation)
-                .WithTmpfsMount("/var/lib/postgresql/data")
-                .WithCommand([.. PostgreSqlServer.Settings.SelectMany(setting => new[] { "-c", $"{setting.Name}={setting.Value}" })])
-                .WithLogger(NullLogger.Instance)
-                .Build();
+            var container = Build();
             await container.StartAsync();
             return new PostgreSqlServer(container.GetConnectionString(), container.DisposeAsync);
         }
@@ -29,4 +24,10 @@ internal static class ContainerServer
             return null;
         }
     }
+
+    private static PostgreSqlContainer Build() => new PostgreSqlBuilder(Image)
+        .WithTmpfsMount("/var/lib/postgresql/data")
+        .WithCommand([.. PostgreSqlServer.Settings.SelectMany(each => new[] { "-c", $"{each.Name}={each.Value}" })])
+        .WithLogger(NullLogger.Instance)
+        .Build();
 }

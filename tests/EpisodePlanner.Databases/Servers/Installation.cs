@@ -25,9 +25,11 @@ internal sealed record Installation(string Folder)
             .OrderByDescending(found => found.Version)
             .Select(found => Path.Combine(found.Folder, "bin"));
 
-    private static string[] OnPath() =>
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries);
+    private static string[] OnPath() => (Environment.GetEnvironmentVariable("PATH") ?? "")
+        .Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries);
 
     private static int Version(string folder) =>
-        int.TryParse(Path.GetFileName(folder), NumberStyles.None, CultureInfo.InvariantCulture, out var version) ? version : 0;
+        int.TryParse(Path.GetFileName(folder), NumberStyles.None, CultureInfo.InvariantCulture, out var version)
+            ? version
+            : 0;
 }

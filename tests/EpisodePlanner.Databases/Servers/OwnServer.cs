@@ -4,7 +4,9 @@ using Npgsql;
 namespace EpisodePlanner.Databases.Servers;
 
 /// <summary>A server of the machine's own PostgreSQL, in a temporary folder.</summary>
-/// <remarks>It listens on a socket in that folder, which only this user can look into: it needs no port and no password.</remarks>
+/// <remarks>
+/// It listens on a socket in that folder, which only its user can look into: it needs no port and no password.
+/// </remarks>
 internal static class OwnServer
 {
     private const string Purpose = "postgres";
@@ -19,8 +21,17 @@ internal static class OwnServer
 
         await TemporaryFolder.Sweep(Purpose, left => Stop(installation, left));
         var folder = TemporaryFolder.Create(Purpose);
-        await Create(installation, folder.Path);
-        await Run(installation, folder.Path);
+        try
+        {
+            await Create(installation, folder.Path);
+            await Run(installation, folder.Path);
+        }
+        catch
+        {
+            folder.Dispose();
+            throw;
+        }
+
         return new PostgreSqlServer(ConnectionString(folder.Path), async () =>
         {
             await Stop(installation, folder.Path);
@@ -32,20 +43,29 @@ internal static class OwnServer
 
     private static string Log(string folder) => Path.Combine(folder, "log");
 
-    private static string ConnectionString(string folder) =>
-        new NpgsqlConnectionStringBuilder { Host = folder, Username = ServerUser.Name, Database = "postgres" }.ToString();
+    private static string ConnectionString(string folder) => new NpgsqlConnectionStringBuilder
+    {
+        Host = folder,
+        Username = ServerUser.Name,
+        Database = "postgres",
+    }.ToString();
 
     private static async Task Create(Installation installation, string folder)
     {
         await ServerUser.Own(folder);
         await ServerUser.Must(
             installation.InitDb,
-            ["--pgdata", Data(folder), "--username", ServerUser.Name, "--auth=trust", "--no-sync", "--no-instructions", .. PostgreSqlServer.Creation.Split(' ')]);
+            [
+                "--pgdata", Data(folder), "--username", ServerUser.Name, "--auth=trust",
+                "--encoding=UTF8", "--no-locale", "--no-sync", "--no-instructions",
+            ]);
+        IEnumerable<(string Name, string Value)> settings =
+        [
+            .. PostgreSqlServer.Settings,
+            ("listen_addresses", "''"), ("unix_socket_directories", $"'{folder}'"), ("port", "5432"),
+        ];
         await File.AppendAllLinesAsync(
-            Path.Combine(Data(folder), "postgresql.conf"),
-            PostgreSqlServer.Settings
-                .Concat([("listen_addresses", "''"), ("unix_socket_directories", $"'{folder}'"), ("port", "5432")])
-                .Select(setting => $"{setting.Item1} = {setting.Item2}"));
+            Path.Combine(Data(folder), "postgresql.conf"), settings.Select(each => $"{each.Name} = {each.Value}"));
     }
 
     private static async Task Run(Installation installation, string folder)
@@ -57,7 +77,8 @@ internal static class OwnServer
         }
         catch (InvalidOperationException failed) when (File.Exists(Log(folder)))
         {
-            throw new InvalidOperationException($"{failed.Message} It says:\n{await File.ReadAllTextAsync(Log(folder))}", failed);
+            var log = await File.ReadAllTextAsync(Log(folder));
+            throw new InvalidOperationException($"{failed.Message} The server says:\n{log}", failed);
         }
     }
 
@@ -66,7 +87,8 @@ internal static class OwnServer
     {
         if (File.Exists(Path.Combine(Data(folder), "postmaster.pid")))
         {
-            await ServerUser.Try(installation.PgCtl, ["stop", "--silent", "--mode", "immediate", "--pgdata", Data(folder)]);
+            await ServerUser.Try(
+                installation.PgCtl, ["stop", "--silent", "--mode", "immediate", "--pgdata", Data(folder)]);
         }
     }
 }

@@ -9,8 +9,9 @@ internal static class ServerUser
     public const string Name = "postgres";
 
     /// <summary>Gives a folder to the user.</summary>
-    public static Task Own(string folder) =>
-        Environment.IsPrivilegedProcess ? Must(new ProcessStartInfo("chown", [Name, folder])) : Task.CompletedTask;
+    public static Task Own(string folder) => Environment.IsPrivilegedProcess
+        ? Must(new ProcessStartInfo("chown", [Name, folder]))
+        : Task.CompletedTask;
 
     /// <summary>Runs a program and hears what it says; throws where it fails.</summary>
     public static Task Must(string program, IReadOnlyList<string> arguments) => Must(Start(program, arguments));
@@ -42,12 +43,14 @@ internal static class ServerUser
         await process.WaitForExitAsync();
         if (process.ExitCode != 0)
         {
-            throw new InvalidOperationException($"'{start.FileName}' ended with exit code {process.ExitCode}:\n{string.Concat(said)}");
+            throw new InvalidOperationException(
+                $"'{start.FileName}' ended with exit code {process.ExitCode}:\n{string.Concat(said)}");
         }
     }
 
     // The folder of the tests may be one that the user cannot enter.
-    private static ProcessStartInfo Start(string program, IReadOnlyList<string> arguments) => Environment.IsPrivilegedProcess
-        ? new("runuser", ["--user", Name, "--", program, .. arguments]) { WorkingDirectory = "/" }
-        : new(program, arguments) { WorkingDirectory = "/" };
+    private static ProcessStartInfo Start(string program, IReadOnlyList<string> arguments) =>
+        Environment.IsPrivilegedProcess
+            ? new("runuser", ["--user", Name, "--", program, .. arguments]) { WorkingDirectory = "/" }
+            : new(program, arguments) { WorkingDirectory = "/" };
 }
