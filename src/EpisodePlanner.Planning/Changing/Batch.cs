@@ -7,6 +7,9 @@ namespace EpisodePlanner.Planning;
 /// <param name="Changes">The changes; batches among them are unfolded.</param>
 public sealed record Batch(ValueList<Change> Changes) : Change
 {
+    /// <inheritdoc/>
+    public override IEnumerable<Aggregate> Touches() => Unfolded().SelectMany(change => change.Touches()).Distinct();
+
     internal override Step? Take(Workshop workshop, ReasonList reasons)
     {
         var inverses = new Stack<Change>();
@@ -22,7 +25,8 @@ public sealed record Batch(ValueList<Change> Changes) : Change
         return isWhole ? new Step(workshop, new Batch(inverses.ToValueList())) : null;
     }
 
-    private IEnumerable<Change> Unfolded()
+    /// <summary>The changes in order, without batches.</summary>
+    internal IEnumerable<Change> Unfolded()
     {
         var left = new Stack<Change>([this]);
         while (left.TryPop(out var next))

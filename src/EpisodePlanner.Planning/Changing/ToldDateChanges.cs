@@ -1,5 +1,3 @@
-using System.Text.Json.Serialization;
-
 namespace EpisodePlanner.Planning;
 
 /// <summary>
@@ -9,7 +7,7 @@ namespace EpisodePlanner.Planning;
 /// <inheritdoc cref="ThingChange{T}" path="/param"/>
 public sealed record ToldDateChange(Id Id, ToldDate? To) : ThingChange<ToldDate>(Id, To)
 {
-    private protected override Shelf<ToldDate> Shelf => Shelves.ToldDates;
+    private protected override ThingKind<ToldDate> Kind => ThingKinds.ToldDates;
 
     private protected override Change Inverse(ToldDate? before) =>
         before is null ? new ToldDateTakenBack(To!) : base.Inverse(before);
@@ -27,18 +25,20 @@ public sealed record ToldDateChange(Id Id, ToldDate? To) : ThingChange<ToldDate>
 /// </summary>
 public sealed record ToldDateTakenBack : Change
 {
-    [JsonConstructor]
     internal ToldDateTakenBack(ToldDate was) => Was = was;
 
     /// <summary>The told date that is taken back.</summary>
     public ToldDate Was { get; }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Aggregate> Touches() => [ThingKinds.ToldDates.Of(Was.Id)];
 
     internal override Step? Take(Workshop workshop, ReasonList reasons)
     {
         if (workshop.ToldDates.Find(Was.Id) != Was)
         {
             reasons.Add(
-                Shelves.ToldDates.At(Was.Id),
+                ThingKinds.ToldDates.At(Was.Id),
                 "Only a told date that is still as it was added can be taken back; leave it.");
             return null;
         }

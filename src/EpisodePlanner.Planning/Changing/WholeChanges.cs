@@ -4,6 +4,9 @@ namespace EpisodePlanner.Planning;
 /// <param name="To">The new name.</param>
 public sealed record NameChange(string To) : Change
 {
+    /// <inheritdoc/>
+    public override IEnumerable<Aggregate> Touches() => [Aggregate.About];
+
     internal override Step Take(Workshop workshop, ReasonList reasons) =>
         new(workshop with { Name = To }, new NameChange(workshop.Name));
 }
@@ -12,6 +15,9 @@ public sealed record NameChange(string To) : Change
 /// <param name="To">The new IANA zone.</param>
 public sealed record ZoneChange(string To) : Change
 {
+    /// <inheritdoc/>
+    public override IEnumerable<Aggregate> Touches() => [Aggregate.About];
+
     internal override Step Take(Workshop workshop, ReasonList reasons) =>
         new(workshop with { Zone = To }, new ZoneChange(workshop.Zone));
 }
@@ -20,6 +26,9 @@ public sealed record ZoneChange(string To) : Change
 /// <param name="To">The new settings.</param>
 public sealed record SettingsChange(Settings To) : Change
 {
+    /// <inheritdoc/>
+    public override IEnumerable<Aggregate> Touches() => [Aggregate.Settings];
+
     internal override Step Take(Workshop workshop, ReasonList reasons) =>
         new(workshop with { Settings = To }, new SettingsChange(workshop.Settings));
 }
@@ -28,6 +37,9 @@ public sealed record SettingsChange(Settings To) : Change
 /// <param name="To">The accepted plan; null where none is accepted any more.</param>
 public sealed record AcceptedPlanChange(AcceptedPlan? To) : Change
 {
+    /// <inheritdoc/>
+    public override IEnumerable<Aggregate> Touches() => [Aggregate.Accepted];
+
     internal override Step Take(Workshop workshop, ReasonList reasons) =>
         new(workshop with { Accepted = To }, new AcceptedPlanChange(workshop.Accepted));
 }

@@ -6,17 +6,17 @@ namespace EpisodePlanner.Planning.Files;
 
 /// <summary>
 /// Writes JSON in the one canonical form: UTF-8, two spaces a level, line feeds, an array of plain values on one line,
-/// nothing escaped that need not be.
+/// nothing escaped that need not be; or the same on one line, without any space, for storing.
 /// </summary>
-internal sealed class CanonicalWriter
+internal sealed class CanonicalWriter(bool isShort = false)
 {
     private readonly ArrayBufferWriter<byte> output = new(4_096);
     private readonly Stack<Level> levels = new();
 
-    /// <summary>What was written, closed by a line feed.</summary>
+    /// <summary>What was written, closed by a line feed unless it is short.</summary>
     public byte[] Finish()
     {
-        Raw("\n");
+        Raw(isShort ? "" : "\n");
         return output.WrittenSpan.ToArray();
     }
 
@@ -28,7 +28,7 @@ internal sealed class CanonicalWriter
     {
         NextItem();
         Text(name);
-        Raw(": ");
+        Raw(isShort ? ":" : ": ");
     }
 
     /// <summary>Closes the object.</summary>
@@ -41,7 +41,7 @@ internal sealed class CanonicalWriter
     public void NextItem()
     {
         var level = levels.Peek();
-        Raw(level.IsEmpty ? "" : level.OnOneLine ? ", " : ",");
+        Raw(level.IsEmpty ? "" : level.OnOneLine && !isShort ? ", " : ",");
         level.IsEmpty = false;
         if (!level.OnOneLine)
         {
@@ -102,6 +102,11 @@ internal sealed class CanonicalWriter
 
     private void NewLine()
     {
+        if (isShort)
+        {
+            return;
+        }
+
         Raw("\n");
         for (var i = 0; i < levels.Count; i++)
         {

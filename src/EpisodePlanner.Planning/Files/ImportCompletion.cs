@@ -16,6 +16,24 @@ internal static class ImportCompletion
     public static T CompleteParts<T>(T thing)
         where T : class => thing is WorkTask task ? (T)(object)CompleteParts(task) : thing;
 
+    /// <summary>A thing read on its own, as it can join a workshop: with its id, and one for each of its parts.</summary>
+    public static T Complete<T>(T thing, Id id, Workshop workshop)
+        where T : class, IThing
+    {
+        var named = WithId(thing, id);
+        return named is Series series ? (T)(object)CompleteMilestones(series, workshop) : CompleteParts(named);
+    }
+
+    /// <summary>A thing with this id, where it has none.</summary>
+    public static T WithId<T>(T thing, Id id)
+        where T : class, IThing => thing.Id.IsEmpty ? ShapeFactory.Record<T>().With(thing, "id", id) : thing;
+
+    private static Series CompleteMilestones(Series series, Workshop workshop)
+    {
+        var taken = workshop.Series.Where(other => other.Id != series.Id).SelectMany(other => other.Milestones);
+        return series with { Milestones = Complete(series.Milestones, taken.Select(milestone => milestone.Id)) };
+    }
+
     private static WorkTask CompleteParts(WorkTask task)
     {
         var stages = Complete(task.Stages, []);

@@ -50,14 +50,20 @@ public static class WorkshopFile
 
     /// <summary>The canonical bytes of one thing.</summary>
     public static byte[] Write<T>(T thing)
-        where T : class
-    {
-        var writer = new CanonicalWriter();
-        ShapeFactory.Record<T>().Write(writer, Order(thing));
-        return writer.Finish();
-    }
+        where T : class => Write(thing, new CanonicalWriter());
+
+    /// <summary>The canonical bytes of one thing without spaces and line feeds, for storing.</summary>
+    public static byte[] WriteShort<T>(T thing)
+        where T : class => Write(thing, new CanonicalWriter(isShort: true));
 
     /// <summary>The same thing with each list whose order means nothing (<see cref="AnyOrderAttribute"/>) sorted.</summary>
     public static T Order<T>(T thing)
         where T : class => (T)ShapeFactory.Record<T>().Rebuild(thing, leaf => leaf);
+
+    private static byte[] Write<T>(T thing, CanonicalWriter writer)
+        where T : class
+    {
+        ShapeFactory.Record<T>().Write(writer, Order(thing));
+        return writer.Finish();
+    }
 }

@@ -17,9 +17,14 @@ public sealed partial class HouseTests
             ["Planning"] = (["Scheduling"], ["Ical.Net", "MathNet.Numerics", "NodaTime"]),
             ["Proving"] = (["Scheduling", "Planning"], ["Google.OrTools"]),
             ["Writing"] = (["Planning"], ["Markdig"]),
-            ["Data"] = (["Planning"], ["Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Relational"]),
+            ["Data"] = (["Planning"], ["Microsoft.EntityFrameworkCore.Relational"]),
             ["Data.Sqlite"] = (["Data"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
-            ["Data.PostgreSql"] = (["Data"], ["Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design"]),
+            ["Data.PostgreSql"] = (
+                ["Data"],
+                [
+                    "Npgsql.EntityFrameworkCore.PostgreSQL", "Npgsql.EntityFrameworkCore.PostgreSQL.NodaTime",
+                    "Microsoft.EntityFrameworkCore.Design",
+                ]),
             ["Web"] = (
                 ["Scheduling", "Planning", "Proving", "Writing", "Data", "Data.Sqlite", "Data.PostgreSql"],
                 ["System.CommandLine"]),

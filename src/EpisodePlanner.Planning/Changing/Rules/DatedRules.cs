@@ -7,7 +7,7 @@ internal static class DatedRules
     {
         foreach (var told in inspection.Workshop.ToldDates)
         {
-            var at = Shelves.ToldDates.At(told.Id);
+            var at = ThingKinds.ToldDates.At(told.Id);
             inspection.Leads(at.Member("episode"), Referent.Episode, told.Episode);
             inspection.RefuseIf(
                 told.Date < told.ToldOn,
@@ -20,7 +20,7 @@ internal static class DatedRules
     {
         foreach (var line in inspection.Workshop.TimedLines)
         {
-            var at = Shelves.TimedLines.At(line.Id);
+            var at = ThingKinds.TimedLines.At(line.Id);
             inspection.Leads(at.Member("episode"), Referent.Episode, line.Episode);
             inspection.RefuseIf(
                 line.Until < line.From,
@@ -37,7 +37,7 @@ internal static class DatedRules
     {
         foreach (var booking in inspection.Workshop.Bookings)
         {
-            var at = Shelves.Bookings.At(booking.Id);
+            var at = ThingKinds.Bookings.At(booking.Id);
             inspection.Leads(at.Member("place"), Referent.Place, booking.Place);
             inspection.RefuseIf(
                 booking.To <= booking.From,

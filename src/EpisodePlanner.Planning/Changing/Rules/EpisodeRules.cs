@@ -13,7 +13,7 @@ internal sealed class EpisodeRules
         var rules = new EpisodeRules(inspection);
         foreach (var episode in inspection.Workshop.Episodes)
         {
-            var at = Shelves.Episodes.At(episode.Id);
+            var at = ThingKinds.Episodes.At(episode.Id);
             inspection.Leads(at.Member("series"), Referent.Series, episode.Series);
             rules.CheckCut(episode, at.Member("milestones"));
             EstimateRules.Check(inspection, episode.Tail, at.Member("tail"));

@@ -86,7 +86,7 @@ internal sealed class LinkCircles
         List<WorkTask> inOrder = [.. circle[start..], .. circle[..start]];
         var awaited = inOrder[1 % inOrder.Count].Id;
         var link = inOrder[0].Links.Index().First(l => l.Item.Task == awaited).Index;
-        inspection.Refuse(Shelves.Tasks.At(inOrder[0].Id).Member("links").Item(link).Member("task"), Say(inOrder));
+        inspection.Refuse(ThingKinds.Tasks.At(inOrder[0].Id).Member("links").Item(link).Member("task"), Say(inOrder));
     }
 
     private static string Say(List<WorkTask> circle)

@@ -7,7 +7,7 @@ internal static class LogRules
     {
         foreach (var entry in inspection.Workshop.Log)
         {
-            var at = Shelves.Log.At(entry.Id);
+            var at = ThingKinds.Log.At(entry.Id);
             WorkNameRules.Check(inspection, new WorkName(entry.Task, entry.Stage, entry.Episode, entry.Part), at);
             inspection.Leads(at.Member("station"), Referent.Station, entry.Station);
         }

@@ -34,7 +34,7 @@ internal static class NeedRules
     {
         var word = inspection.Register.StationWord(station);
         inspection.RefuseIf(
-            kind is StageKind.Wait && word is not null && word != Shelves.Places.Word,
+            kind is StageKind.Wait && word is not null && word != ThingKinds.Places.Word,
             at,
             $"A wait can only fill a place, and '{station}' is a {word}; name a place or remove it.");
     }
@@ -53,7 +53,7 @@ internal static class NeedRules
 
     private static bool HasOneMachineChoice(Register register, ValueList<ValueList<Id>> needs)
     {
-        bool IsMachine(Id station) => register.StationWord(station) == Shelves.Machines.Word;
+        bool IsMachine(Id station) => register.StationWord(station) == ThingKinds.Machines.Word;
         var withMachines = needs.Where(choice => choice.Any(IsMachine)).ToArray();
         return withMachines is [var only] && only.All(IsMachine);
     }

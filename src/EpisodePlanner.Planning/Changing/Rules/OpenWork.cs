@@ -43,7 +43,7 @@ internal sealed class OpenWork
         if (open is { } other)
         {
             inspection.Refuse(
-                Shelves.Log.At(begun.Id),
+                ThingKinds.Log.At(begun.Id),
                 $"This work was already begun by log entry '{other}' and is still open; log its end before it begins again.");
             return;
         }

@@ -7,7 +7,7 @@ internal static class PublishingRules
     {
         foreach (var slot in inspection.Workshop.SlotRules)
         {
-            var at = Shelves.SlotRules.At(slot.Id);
+            var at = ThingKinds.SlotRules.At(slot.Id);
             CheckRecurrence(inspection, slot, at.Member("rule"));
             foreach (var (series, spot) in slot.Series.At(at.Member("series")))
             {
@@ -20,7 +20,7 @@ internal static class PublishingRules
     {
         foreach (var upload in inspection.Workshop.Uploads)
         {
-            var at = Shelves.Uploads.At(upload.Id);
+            var at = ThingKinds.Uploads.At(upload.Id);
             inspection.Leads(at.Member("series"), Referent.Series, upload.Series);
             if (inspection.Leads(at.Member("episode"), Referent.Episode, upload.Episode))
             {

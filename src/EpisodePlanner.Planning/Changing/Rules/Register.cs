@@ -63,9 +63,9 @@ internal sealed class Register
 
     /// <summary>Whether a station is a person, a machine or a place; null where there is none with this id.</summary>
     public string? StationWord(Id id) =>
-        workshop.People.Contains(id) ? Shelves.People.Word
-        : workshop.Machines.Contains(id) ? Shelves.Machines.Word
-        : workshop.Places.Contains(id) ? Shelves.Places.Word
+        workshop.People.Contains(id) ? ThingKinds.People.Word
+        : workshop.Machines.Contains(id) ? ThingKinds.Machines.Word
+        : workshop.Places.Contains(id) ? ThingKinds.Places.Word
         : null;
 
     private static IEnumerable<Id> Ids<T>(Keyed<T> things)

@@ -7,7 +7,7 @@ internal static class SeriesRules
     {
         foreach (var series in inspection.Workshop.Series)
         {
-            var at = Shelves.Series.At(series.Id);
+            var at = ThingKinds.Series.At(series.Id);
             inspection.RefuseIf(
                 series is { State: SeriesState.Resting, RestingUntil: null },
                 at.Member("restingUntil"),

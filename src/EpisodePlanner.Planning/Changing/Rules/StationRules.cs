@@ -7,23 +7,23 @@ internal static class StationRules
     {
         foreach (var person in inspection.Workshop.People)
         {
-            HoursRules.Check(inspection, person.Hours, Shelves.People.At(person.Id).Member("hours"));
+            HoursRules.Check(inspection, person.Hours, ThingKinds.People.At(person.Id).Member("hours"));
         }
 
         foreach (var machine in inspection.Workshop.Machines)
         {
-            CheckMachine(inspection, machine, Shelves.Machines.At(machine.Id));
+            CheckMachine(inspection, machine, ThingKinds.Machines.At(machine.Id));
         }
 
         foreach (var place in inspection.Workshop.Places)
         {
-            CheckPlace(inspection, place, Shelves.Places.At(place.Id));
+            CheckPlace(inspection, place, ThingKinds.Places.At(place.Id));
         }
     }
 
     private static void CheckMachine(Inspection inspection, Machine machine, Spot at)
     {
-        CheckOwnId(inspection, machine.Id, Shelves.Machines.Word, at);
+        CheckOwnId(inspection, machine.Id, ThingKinds.Machines.Word, at);
         inspection.RefuseIf(
             machine.MayRunAlone && !RunningAlone.CanBeAllowed(machine.Kind),
             at.Member("mayRunAlone"),
@@ -34,7 +34,7 @@ internal static class StationRules
 
     private static void CheckPlace(Inspection inspection, Place place, Spot at)
     {
-        CheckOwnId(inspection, place.Id, Shelves.Places.Word, at);
+        CheckOwnId(inspection, place.Id, ThingKinds.Places.Word, at);
         HoursRules.Check(inspection, place.Hours, at.Member("hours"));
         HoursRules.CheckWeekly(inspection, place.Quiet, at.Member("quiet"));
         inspection.RefuseIf(

@@ -7,7 +7,7 @@ internal static class TaskRules
     {
         foreach (var task in inspection.Workshop.Tasks)
         {
-            var at = Shelves.Tasks.At(task.Id);
+            var at = ThingKinds.Tasks.At(task.Id);
             CheckAim(inspection, task, at);
             StageRules.Check(inspection, task.Stages, at.Member("stages"));
             LinkRules.Check(inspection, task.Links, at.Member("links"));

@@ -45,6 +45,7 @@ internal static class ShapeFactory
     {
         _ when Simple.TryGetValue(type, out var simple) => simple,
         _ when type == typeof(string) => new StringShape(0, LongestUnlimitedText, manyLines: false),
+        _ when type == typeof(Change) => ChangeShape.Instance,
         _ when type.IsEnum => Make(typeof(EnumShape<>), type),
         _ when IsGeneric(type, typeof(Keyed<>)) => Make(typeof(KeyedShape<>), Inner(type), Record(Inner(type))),
         _ => Record(type),
