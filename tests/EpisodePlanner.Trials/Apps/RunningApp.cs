@@ -14,7 +14,8 @@ public sealed class RunningApp : IAsyncDisposable
     private RunningApp(Process process, LastWords words, Uri address)
     {
         (this.process, this.words) = (process, words);
-        Client = new HttpClient(new SocketsHttpHandler { UseProxy = false, AllowAutoRedirect = false }) { BaseAddress = address };
+        var handler = new SocketsHttpHandler { UseProxy = false, AllowAutoRedirect = false };
+        Client = new HttpClient(handler) { BaseAddress = address };
     }
 
     /// <summary>Asks it.</summary>

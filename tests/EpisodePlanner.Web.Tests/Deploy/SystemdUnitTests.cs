@@ -6,7 +6,8 @@ namespace EpisodePlanner.Web.Tests.Deploy;
 public sealed class SystemdUnitTests
 {
     private const string Program = "/opt/episode-planner/EpisodePlanner.Web";
-    private static readonly string[] Lines = File.ReadAllLines(Path.Combine(Papers.Root, "deploy", "episode-planner.service"));
+    private static readonly string[] Lines =
+        File.ReadAllLines(Path.Combine(Papers.Root, "deploy", "episode-planner.service"));
 
     [Fact]
     public void Lines_AreSectionsCommentsOrSettings() => Assert.All(
@@ -35,8 +36,8 @@ public sealed class SystemdUnitTests
         using var papers = new Papers();
         var unit = Path.Combine(papers.Folder, "episode-planner.service");
         // It would miss the program, which is not installed here.
-        await File.WriteAllLinesAsync(
-            unit, Lines.Select(line => line.Replace(Program, "/bin/true", StringComparison.Ordinal)), TestContext.Current.CancellationToken);
+        var there = Lines.Select(line => line.Replace(Program, "/bin/true", StringComparison.Ordinal));
+        await File.WriteAllLinesAsync(unit, there, TestContext.Current.CancellationToken);
 
         var answer = await Tool.Run("systemd-analyze", ["verify", unit]);
 
