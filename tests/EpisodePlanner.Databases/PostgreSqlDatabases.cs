@@ -16,7 +16,8 @@ public sealed class PostgreSqlDatabases : ITestDatabases, IAsyncDisposable
     /// <inheritdoc/>
     public DatabaseKind Kind => DatabaseKind.PostgreSql;
 
-    private static bool OnCi =>
+    /// <summary>Whether a missing PostgreSQL is an error; so it is on CI.</summary>
+    public bool IsRequired { get; init; } =
         string.Equals(Environment.GetEnvironmentVariable("CI"), "true", StringComparison.OrdinalIgnoreCase);
 
     /// <inheritdoc/>
@@ -26,7 +27,7 @@ public sealed class PostgreSqlDatabases : ITestDatabases, IAsyncDisposable
         {
             return await PostgreSqlDatabase.Make(await maker.Value, template: null);
         }
-        catch (NoPostgreSqlException missing) when (!OnCi)
+        catch (NoPostgreSqlException missing) when (!IsRequired)
         {
             throw SkipException.ForSkip(missing.Message);
         }

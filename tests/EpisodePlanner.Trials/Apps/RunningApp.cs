@@ -10,6 +10,7 @@ public sealed class RunningApp : IAsyncDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
     private readonly Process process;
     private readonly LastWords words;
+    private bool isGone;
 
     private RunningApp(Process process, LastWords words, Uri address)
     {
@@ -80,13 +81,13 @@ public sealed class RunningApp : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        Client.Dispose();
-        if (!process.HasExited)
+        if (!isGone)
         {
+            isGone = true;
+            Client.Dispose();
             await Kill();
+            process.Dispose();
         }
-
-        process.Dispose();
     }
 
     /// <inheritdoc/>
