@@ -1,8 +1,5 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using EpisodePlanner.Data;
 using EpisodePlanner.Web.Features;
-using EpisodePlanner.Web.Tests.CommandLine;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;
@@ -18,16 +15,17 @@ public sealed class OpenApiTests
         var builder = WebApplication.CreateBuilder();
         builder.Logging.ClearProviders();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
-        builder.Services.AddSingleton(TimeProvider.System).AddSingleton<WorkshopStore>().AddSingleton<SupposeStore>().AddApi();
+        builder.Services.AddSingleton<TimeProvider>(new SetClock()).AddSingleton<WorkshopStore>().AddSingleton<SupposeStore>().AddApi();
         await using var app = builder.Build();
+        app.UseDeveloperExceptionPage();
         app.MapApi();
         await app.StartAsync(TestContext.Current.CancellationToken);
         using var client = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
         var r = await client.GetAsync("/openapi/v1.json", TestContext.Current.CancellationToken);
         var text = await r.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync("/tmp/openapi.json", text);
+        await File.WriteAllTextAsync("/tmp/openapi.json", text, TestContext.Current.CancellationToken);
         var page = await client.GetStringAsync("/reference", TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync("/tmp/reference.html", page);
+        await File.WriteAllTextAsync("/tmp/reference.html", page, TestContext.Current.CancellationToken);
         Assert.True(r.IsSuccessStatusCode, text);
     }
 }
