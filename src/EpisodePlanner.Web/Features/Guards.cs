@@ -1,6 +1,7 @@
 using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Serving;
+using EpisodePlanner.Web.Serving.Answers;
 using EpisodePlanner.Web.Serving.ConditionalRequests;
 using Microsoft.Net.Http.Headers;
 
@@ -24,7 +25,7 @@ internal static class Guards
     /// change is made, so that nobody who is quicker is overwritten.
     /// </summary>
     /// <returns>Why the request is refused now, or null.</returns>
-    public static Refusal? Judge(Conditions conditions, Snapshot now, Aggregate what, out Expectation expects)
+    public static Problem? Judge(Conditions conditions, Snapshot now, Aggregate what, out Expectation expects)
     {
         var tag = TagOf(now, what);
         var holds = conditions.Judge(tag, isRead: false) == Verdict.Holds;
@@ -35,7 +36,7 @@ internal static class Guards
     }
 
     /// <summary>The same for the whole workshop.</summary>
-    public static Refusal? Judge(Conditions conditions, Snapshot now, out Expectation expects)
+    public static Problem? Judge(Conditions conditions, Snapshot now, out Expectation expects)
     {
         var tag = EntityTags.Of(now.Version);
         var holds = conditions.Judge(tag, isRead: false) == Verdict.Holds;

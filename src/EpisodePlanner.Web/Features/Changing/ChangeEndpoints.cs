@@ -21,14 +21,19 @@ internal static class ChangeEndpoints
         group.MapPost("/changes", Make).Named(
             "makeChanges",
             "Makes several changes, all or none.",
-            "Give either \"base\" or If-Match: without them nobody could tell whether you overwrite somebody else's change.");
+            "Give either \"base\" or If-Match: without them nobody could tell whether you overwrite somebody else's change.")
+            .TakingFiles()
+            .Refusing(ProblemTypes.PreconditionRequired, ProblemTypes.Conflict, ProblemTypes.BrokenRules);
         group.MapRead("/changes/{version:long}", Read).Named("getChange", "The change that led to a version, and the one that leads back.");
-        group.MapPost("/changes/{version:long}/undo", UndoOne).Named("undoChange", "Takes back the change that led to a version.");
-        group.MapPost("/undo", Undo).Named("undo", "Takes back the newest change that is in force.");
-        group.MapPost("/redo", Redo).Named("redo", "Makes the change again that was taken back last.");
+        group.MapPost("/changes/{version:long}/undo", UndoOne).Named("undoChange", "Takes back the change that led to a version.")
+            .Refusing(ProblemTypes.Conflict, ProblemTypes.BrokenRules);
+        group.MapPost("/undo", Undo).Named("undo", "Takes back the newest change that is in force.")
+            .Refusing(ProblemTypes.Conflict, ProblemTypes.BrokenRules);
+        group.MapPost("/redo", Redo).Named("redo", "Makes the change again that was taken back last.")
+            .Refusing(ProblemTypes.Conflict, ProblemTypes.BrokenRules);
     }
 
-    private static async Task<Results<Answer<HistoryPage>, NotModified, Refusal>> History(
+    private static async Task<Results<Answer<HistoryPage>, NotModified, Problem>> History(
         FoundWorkshop workshop, Query<HistoryQuery> query, ReadConditions conditions, WorkshopStore store, CancellationToken stop)
     {
         var limit = query.Value.Limit;
@@ -42,7 +47,7 @@ internal static class ChangeEndpoints
         return Reply.To<HistoryPage>(conditions, EntityTags.Of(page.Version), () => WorkshopFile.Write(page));
     }
 
-    private static async Task<Results<Answer<KeptChange>, NotModified, Refusal>> Read(
+    private static async Task<Results<Answer<KeptChange>, NotModified, Problem>> Read(
         FoundWorkshop workshop, long version, ReadConditions conditions, WorkshopStore store, CancellationToken stop)
     {
         if (await store.FindChange(workshop.Id, version, stop) is not { } change)
@@ -54,7 +59,7 @@ internal static class ChangeEndpoints
         return Reply.To<KeptChange>(conditions, EntityTags.Of(workshop.Now.Version), () => WorkshopFile.Write(kept));
     }
 
-    private static async Task<Results<Answer<ChangeMade>, Refusal>> Make(
+    private static async Task<Results<Answer<ChangeMade>, Problem>> Make(
         FoundWorkshop workshop,
         OptionalConditions conditions,
         Body<ChangeRequest> body,
@@ -67,7 +72,7 @@ internal static class ChangeEndpoints
             return Refusals.KeptForEver();
         }
 
-        if (Expect(workshop.Now, conditions.Value, body.Value.Base, out var expects) is { } refusal && !(key.IsGiven && refusal.IsStale))
+        if (Expect(workshop.Now, conditions.Value, body.Value.Base, out var expects) is { } refusal && !(key.IsGiven && refusal.Document.Status == StatusCodes.Status412PreconditionFailed))
         {
             return refusal;
         }
@@ -76,25 +81,25 @@ internal static class ChangeEndpoints
         return ChangeMade.Answer(await store.Make(workshop.Id, edit, stop), workshop.Id, conditions.Value.IfMatch);
     }
 
-    private static Task<Results<Answer<ChangeMade>, Refusal>> UndoOne(
+    private static Task<Results<Answer<ChangeMade>, Problem>> UndoOne(
         FoundWorkshop workshop, long version, OptionalConditions conditions, WorkshopStore store, CancellationToken stop) =>
         Guarded(workshop, conditions, expects => store.Undo(workshop.Id, version, workshop.Who, expects, stop));
 
-    private static Task<Results<Answer<ChangeMade>, Refusal>> Undo(
+    private static Task<Results<Answer<ChangeMade>, Problem>> Undo(
         FoundWorkshop workshop, OptionalConditions conditions, WorkshopStore store, CancellationToken stop) =>
         Guarded(workshop, conditions, expects => store.Undo(workshop.Id, null, workshop.Who, expects, stop));
 
-    private static Task<Results<Answer<ChangeMade>, Refusal>> Redo(
+    private static Task<Results<Answer<ChangeMade>, Problem>> Redo(
         FoundWorkshop workshop, OptionalConditions conditions, WorkshopStore store, CancellationToken stop) =>
         Guarded(workshop, conditions, expects => store.Redo(workshop.Id, workshop.Who, expects, stop));
 
-    private static async Task<Results<Answer<ChangeMade>, Refusal>> Guarded(
+    private static async Task<Results<Answer<ChangeMade>, Problem>> Guarded(
         FoundWorkshop workshop, OptionalConditions conditions, Func<Expectation, Task<EditOutcome>> make) =>
         Guards.Judge(conditions.Value, workshop.Now, out var expects) is { } refusal
             ? refusal
             : ChangeMade.Answer(await make(expects), workshop.Id, conditions.Value.IfMatch);
 
-    private static Refusal? Expect(Snapshot now, Conditions conditions, long? from, out Expectation expects)
+    private static Problem? Expect(Snapshot now, Conditions conditions, long? from, out Expectation expects)
     {
         expects = from is { } version ? new Expectation.UntouchedSince(version) : Expectation.None;
         return (conditions.IfMatch, from) switch

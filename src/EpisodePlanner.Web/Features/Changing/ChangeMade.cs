@@ -27,7 +27,7 @@ internal sealed record ChangeMade
     /// <param name="outcome">What became of it.</param>
     /// <param name="workshop">The workshop.</param>
     /// <param name="yours">What the client expected of the workshop.</param>
-    public static Results<Answer<ChangeMade>, Refusal> Answer(EditOutcome outcome, Id workshop, EntityTags? yours) => outcome switch
+    public static Results<Answer<ChangeMade>, Problem> Answer(EditOutcome outcome, Id workshop, EntityTags? yours) => outcome switch
     {
         Made made => Answer(Of(made)),
         Unchanged same => Answer(new ChangeMade { Version = same.Now.Version, Says = "Changed nothing" }),

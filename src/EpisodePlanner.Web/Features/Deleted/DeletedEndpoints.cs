@@ -68,10 +68,11 @@ internal static class DeletedEndpoints
     {
         var group = workshop.MapGroup("/deleted").WithTags("Deleted");
         group.MapRead("", List).Named("listDeleted", "What was deleted and can be brought back, the latest first.");
-        group.MapPost("/{kind}/{id}/restore", Restore).Named("restoreThing", "Brings a deleted thing back as it was.");
+        group.MapPost("/{kind}/{id}/restore", Restore).Named("restoreThing", "Brings a deleted thing back as it was.")
+            .Refusing(ProblemTypes.Conflict, ProblemTypes.BrokenRules);
     }
 
-    private static async Task<Results<Answer<DeletedList>, NotModified, Refusal>> List(
+    private static async Task<Results<Answer<DeletedList>, NotModified, Problem>> List(
         FoundWorkshop workshop, ReadConditions conditions, WorkshopStore store, CancellationToken stop)
     {
         var things = await store.Deleted(workshop.Id, stop) ?? [];
@@ -79,7 +80,7 @@ internal static class DeletedEndpoints
         return Reply.To<DeletedList>(conditions, EntityTags.Of(list.Version), () => WorkshopFile.Write(list));
     }
 
-    private static async Task<Results<Answer<ChangeMade>, Refusal>> Restore(
+    private static async Task<Results<Answer<ChangeMade>, Problem>> Restore(
         FoundWorkshop workshop, string kind, ThingId id, WorkshopStore store, CancellationToken stop) =>
         ThingPaths.Find(kind) is { } found && id.Value is { } known
             ? ChangeMade.Answer(await store.Restore(workshop.Id, found.Of(known), workshop.Who, stop), workshop.Id, null)

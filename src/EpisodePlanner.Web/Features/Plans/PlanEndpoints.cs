@@ -29,7 +29,7 @@ internal static class PlanEndpoints
             "Its order and its next starts are kept as a change, and later plans leave them only for a reason.");
     }
 
-    private static async Task<Results<Answer<PlanDocument>, NotModified, Refusal>> Read(
+    private static async Task<Results<Answer<PlanDocument>, NotModified, Problem>> Read(
         FoundWorkshop workshop, Query<PlanQuery> query, ReadConditions conditions, PlanDesk desk, CancellationToken stop)
     {
         var made = await desk.Current(workshop.Now, query.Value.Schedules, stop);
@@ -38,7 +38,7 @@ internal static class PlanEndpoints
             : Reply.To<PlanDocument>(conditions, made.Key.Tag, () => default);
     }
 
-    private static async Task<Results<Answer<ChangeMade>, Refusal>> Accept(
+    private static async Task<Results<Answer<ChangeMade>, Problem>> Accept(
         FoundWorkshop workshop,
         Query<PlanQuery> query,
         WriteConditions conditions,

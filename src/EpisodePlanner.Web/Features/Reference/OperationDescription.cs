@@ -1,3 +1,4 @@
+using System.Text.Json;
 using EpisodePlanner.Web.Serving;
 using EpisodePlanner.Web.Serving.Answers;
 using EpisodePlanner.Web.Serving.Requests;
@@ -8,8 +9,7 @@ using Microsoft.OpenApi;
 namespace EpisodePlanner.Web.Features.Reference;
 
 /// <summary>Describes an operation by what its handler's arguments and results say of themselves.</summary>
-/// <param name="schemas">The schemas of bodies.</param>
-internal sealed class OperationDescription(ReferenceSchemas schemas) : IOpenApiOperationTransformer
+internal sealed class OperationDescription : IOpenApiOperationTransformer
 {
     private const string ProblemType = "application/problem+json";
 
@@ -34,13 +34,13 @@ internal sealed class OperationDescription(ReferenceSchemas schemas) : IOpenApiO
             operation.Responses[$"{gives.Status}"] = await Answer(gives, metadata, context, cancellationToken);
         }
 
-        foreach (var problems in metadata.OfType<Refuses>().SelectMany(refuses => refuses.Problems).Distinct().GroupBy(p => p.Status))
+        foreach (var problems in metadata.OfType<Refuses>().SelectMany(refuses => refuses.Types).Distinct().GroupBy(p => p.Status))
         {
             operation.Responses[$"{problems.Key}"] = Refusal([.. problems], context.Document!);
         }
     }
 
-    private async Task<OpenApiResponse> Answer(
+    private static async Task<OpenApiResponse> Answer(
         Gives gives, IList<object> metadata, OpenApiOperationTransformerContext context, CancellationToken stop)
     {
         var response = new OpenApiResponse
@@ -60,7 +60,7 @@ internal sealed class OperationDescription(ReferenceSchemas schemas) : IOpenApiO
         return response;
     }
 
-    private static OpenApiResponse Refusal(Problem[] problems, OpenApiDocument document) => new()
+    private static OpenApiResponse Refusal(ProblemType[] problems, OpenApiDocument document) => new()
     {
         Description = string.Join("; ", problems.Select(problem => $"{problem.Title} (/problems/{problem.Name})")),
         Content = new Dictionary<string, OpenApiMediaType>
@@ -69,15 +69,27 @@ internal sealed class OperationDescription(ReferenceSchemas schemas) : IOpenApiO
         },
     };
 
-    private async Task<OpenApiMediaType> Media(Type type, OpenApiOperationTransformerContext context, CancellationToken stop)
+    private static async Task<IOpenApiSchema> Schema(Type type, OpenApiOperationTransformerContext context, CancellationToken stop)
     {
-        var name = ReferenceSchemas.NameOf(type);
-        var media = new OpenApiMediaType
+        if (ReferenceSchemas.Knows(type))
         {
-            Schema = type == typeof(string) ? new OpenApiSchema { Type = JsonSchemaType.String }
-                : schemas.Knows(type) ? new OpenApiSchemaReference(name, context.Document)
-                : await context.GetOrCreateSchemaAsync(type, null, stop),
-        };
+            return new OpenApiSchemaReference(ReferenceSchemas.NameOf(type), context.Document);
+        }
+
+        var schema = await context.GetOrCreateSchemaAsync(type, null, stop);
+        return type == typeof(string) ? schema : new OpenApiSchemaReference(AddComponent(type.Name, schema, context.Document!), context.Document);
+    }
+
+    private static string AddComponent(string type, OpenApiSchema schema, OpenApiDocument document)
+    {
+        var name = JsonNamingPolicy.CamelCase.ConvertName(type);
+        document.AddComponent<IOpenApiSchema>(name, schema);
+        return name;
+    }
+
+    private static async Task<OpenApiMediaType> Media(Type type, OpenApiOperationTransformerContext context, CancellationToken stop)
+    {
+        var media = new OpenApiMediaType { Schema = await Schema(type, context, stop) };
         if (ReferenceExamples.Find(type) is { } example)
         {
             media.Example = example;

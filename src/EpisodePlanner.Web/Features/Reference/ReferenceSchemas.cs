@@ -11,16 +11,14 @@ internal sealed class ReferenceSchemas(EndpointDataSource endpoints)
 {
     private const string Root = "#/components/schemas/";
 
-    private static readonly HashSet<Type> NotRead = [typeof(PlanDocument)];
-
     private readonly Lazy<JsonObject> components = new(() => WorkshopSchema.Parts(
-        Root, [.. Bodies(endpoints.Endpoints).Where(type => !NotRead.Contains(type)).Distinct().OrderBy(NameOf, StringComparer.Ordinal)]));
+        Root, [.. Bodies(endpoints.Endpoints).Where(Knows).Distinct().OrderBy(NameOf, StringComparer.Ordinal)]));
 
     /// <summary>The schemas by name.</summary>
     public JsonObject Components => components.Value;
 
-    /// <summary>Whether the planner itself reads or writes bodies of this type.</summary>
-    public bool Knows(Type type) => Components.ContainsKey(NameOf(type));
+    /// <summary>Whether the planner itself reads and writes bodies of this type.</summary>
+    public static bool Knows(Type type) => type != typeof(PlanDocument) && type != typeof(string);
 
     /// <summary>The name of a record's schema.</summary>
     public static string NameOf(Type type) => WorkshopSchema.NameOf(type);

@@ -22,13 +22,17 @@ internal static class SupposeEndpoints
     {
         var group = workshop.MapGroup("/supposes").WithTags("Supposes");
         group.MapRead("", List).Named("listSupposes", "The drafts of a workshop, the newest first.");
-        group.MapPost("", Create).Named("createSuppose", "Begins a draft.");
+        group.MapPost("", Create).Named("createSuppose", "Begins a draft.").TakingFiles().Refusing(ProblemTypes.BrokenRules);
         group.MapRead("/{id}", Read).Named("getSuppose", "A draft.");
-        group.MapPut("/{id}", Put).Named("putSuppose", "Replaces what a draft is called and its changes.");
+        group.MapPut("/{id}", Put).Named("putSuppose", "Replaces what a draft is called and its changes.")
+            .TakingFiles()
+            .Refusing(ProblemTypes.BrokenRules);
         group.MapDelete("/{id}", Drop).Named("deleteSuppose", "Drops a draft.");
-        group.MapRead("/{id}/plan", Plan).Named("getSupposePlan", "The plan as it would be if the draft were kept now.");
+        group.MapRead("/{id}/plan", Plan).Named("getSupposePlan", "The plan as it would be if the draft were kept now.")
+            .Refusing(ProblemTypes.BrokenRules);
         group.MapPost("/{id}/keep", Keep).Named(
-            "keepSuppose", "Makes the changes of a draft real, all or none, and drops it.");
+            "keepSuppose", "Makes the changes of a draft real, all or none, and drops it.")
+            .Refusing(ProblemTypes.BrokenRules);
     }
 
     private static async Task<Answer<SupposeList>> List(FoundWorkshop workshop, SupposeStore supposes, CancellationToken stop)
@@ -37,7 +41,7 @@ internal static class SupposeEndpoints
         return new(WorkshopFile.Write(new SupposeList { Items = list.Select(SupposeView.Of).ToValueList() }));
     }
 
-    private static async Task<Results<Creation<SupposeView>, Refusal>> Create(
+    private static async Task<Results<Creation<SupposeView>, Problem>> Create(
         FoundWorkshop workshop, Body<SupposeRequest> body, IdempotencyKey key, SupposeStore supposes, CancellationToken stop)
     {
         var outcome = await supposes.Put(workshop.Id, Draft(null, [], body, workshop, key.For(body.Bytes)), stop);
@@ -47,13 +51,13 @@ internal static class SupposeEndpoints
             : Refuse(outcome, workshop, "", null, null);
     }
 
-    private static async Task<Results<Answer<SupposeView>, NotModified, Refusal>> Read(
+    private static async Task<Results<Answer<SupposeView>, NotModified, Problem>> Read(
         FoundWorkshop workshop, ThingId id, ReadConditions conditions, SupposeStore supposes, CancellationToken stop) =>
         await Find(workshop, id, supposes, stop) is { } suppose
             ? Reply.To<SupposeView>(conditions, EntityTags.Of(suppose.Version), () => Bytes(suppose))
             : Refusals.NoThing(Word, id.Text);
 
-    private static async Task<Results<Answer<SupposeView>, Refusal>> Put(
+    private static async Task<Results<Answer<SupposeView>, Problem>> Put(
         FoundWorkshop workshop,
         ThingId id,
         WriteConditions conditions,
@@ -78,7 +82,7 @@ internal static class SupposeEndpoints
             : Refuse(outcome, workshop, id.Text, conditions.Value.IfMatch, outcome.Kept);
     }
 
-    private static async Task<Results<Removed, Refusal>> Drop(
+    private static async Task<Results<Removed, Problem>> Drop(
         FoundWorkshop workshop, ThingId id, WriteConditions conditions, SupposeStore supposes, CancellationToken stop)
     {
         if (await Find(workshop, id, supposes, stop) is not { } before)
@@ -98,7 +102,7 @@ internal static class SupposeEndpoints
             : Refuse(outcome, workshop, id.Text, conditions.Value.IfMatch, outcome.Kept);
     }
 
-    private static async Task<Results<Answer<PlanDocument>, NotModified, Refusal>> Plan(
+    private static async Task<Results<Answer<PlanDocument>, NotModified, Problem>> Plan(
         FoundWorkshop workshop,
         ThingId id,
         Query<PlanQuery> query,
@@ -114,7 +118,7 @@ internal static class SupposeEndpoints
 
         if (supposed.Draft is not { } draft)
         {
-            return Refusals.Broken(supposed.Reasons);
+            return Problems.Broken(supposed.Reasons);
         }
 
         var key = PlanKey.Of(supposed.Now, query.Value.Schedules) with { Suppose = known, SupposeVersion = supposed.Suppose.Version };
@@ -123,7 +127,7 @@ internal static class SupposeEndpoints
             : Reply.To<PlanDocument>(conditions, key.Tag, () => default);
     }
 
-    private static async Task<Results<Answer<ChangeMade>, Refusal>> Keep(
+    private static async Task<Results<Answer<ChangeMade>, Problem>> Keep(
         FoundWorkshop workshop, ThingId id, OptionalConditions conditions, SupposeStore supposes, CancellationToken stop)
     {
         if (await Find(workshop, id, supposes, stop) is not { } suppose)
@@ -146,10 +150,10 @@ internal static class SupposeEndpoints
 
     private static ValueList<long> Versions(WriteConditions conditions) => conditions.Value.IfMatch?.Versions ?? [];
 
-    private static Refusal Refuse(SupposeOutcome outcome, FoundWorkshop workshop, string id, EntityTags? yours, Suppose? now) =>
+    private static Problem Refuse(SupposeOutcome outcome, FoundWorkshop workshop, string id, EntityTags? yours, Suppose? now) =>
         outcome.IsMissing ? id.Length > 0 ? Refusals.NoThing(Word, id) : Refusals.NoWorkshop($"{workshop.Id}", null)
         : outcome.IsStale ? Refusals.Stale(yours, now is null ? null : EntityTags.Of(now.Version))
-        : Refusals.Broken(outcome.Reasons);
+        : Problems.Broken(outcome.Reasons);
 
     private static byte[] Bytes(Suppose suppose) => WorkshopFile.Write(SupposeView.Of(suppose));
 }

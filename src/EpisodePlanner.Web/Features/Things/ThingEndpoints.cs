@@ -28,33 +28,37 @@ internal sealed class ThingEndpoints<T, TQuery>(ThingKind<T> kind, ThingFilter<T
         var group = workshop.MapGroup(paths.Segment).WithTags(many);
         group.MapRead("", List).Named($"list{many}", $"The {paths.Words} of a workshop, by id, in pages.");
         group.MapPost("", Create).Named(
-            $"create{one}", $"Makes a {word}.", $"With the id in the body, or a new one where it has none.");
+            $"create{one}", $"Makes a {word}.", $"With the id in the body, or a new one where it has none.")
+            .Refusing(ProblemTypes.Conflict, ProblemTypes.BrokenRules);
         group.MapRead("/{id}", Read).Named($"get{one}", $"One {word}.");
         var put = group.MapPut("/{id}", Put).Named(
             $"put{one}",
             $"Replaces a {word}, or makes one with a chosen id.",
-            "If-Match says which version is replaced; If-None-Match: * makes a new one.");
+            "If-Match says which version is replaced; If-None-Match: * makes a new one.")
+            .Refusing(ProblemTypes.BrokenRules);
         var delete = group.MapDelete("/{id}", Delete).Named(
-            $"delete{one}", $"Removes a {word}.", "It can be brought back for 30 days, and the removal be undone.");
+            $"delete{one}", $"Removes a {word}.", "It can be brought back for 30 days, and the removal be undone.")
+            .Refusing(ProblemTypes.BrokenRules);
         if (typeof(T) == typeof(ToldDate))
         {
-            put.WithDescription("Only If-None-Match: * can be right: what was told is kept for ever as it was said.");
+            put.Refusing(ProblemTypes.Conflict).WithDescription("Only If-None-Match: * can be right: what was told is kept for ever as it was said.");
             delete.ExcludeFromDescription();
         }
     }
 
-    private Results<Answer<ThingPage<T>>, NotModified, Refusal> List(
+    private Results<Answer<ThingPage<T>>, NotModified, Problem> List(
         FoundWorkshop workshop, Query<TQuery> query, ReadConditions conditions) =>
         Reply.To<ThingPage<T>>(
             conditions, EntityTags.Of(workshop.Now.Version), () => WorkshopFile.Write(PageOf(workshop.Now, query.Value)));
 
-    private Results<Answer<T>, NotModified, Refusal> Read(FoundWorkshop workshop, ThingId id, ReadConditions conditions) =>
+    private async Task<Results<Answer<T>, NotModified, Problem>> Read(
+        FoundWorkshop workshop, ThingId id, ReadConditions conditions, WorkshopStore store, CancellationToken stop) =>
         id.Value is { } known && kind.Get(workshop.Now.Workshop).Find(known) is { } thing
             ? Reply.To<T>(
                 conditions, EntityTags.Of(workshop.Now.VersionOf(kind.Of(known))!.Value), () => WorkshopFile.Write(thing))
-            : Refusals.NoThing(kind.Word, id.Text);
+            : await paths.Missing(workshop.Id, id, store, stop);
 
-    private async Task<Results<Creation<T>, Refusal>> Create(
+    private async Task<Results<Creation<T>, Problem>> Create(
         FoundWorkshop workshop, Body<T> body, IdempotencyKey key, WorkshopStore store, NewIds ids, CancellationToken stop)
     {
         var id = body.Value.Id.IsEmpty ? ids.Next() : body.Value.Id;
@@ -71,7 +75,7 @@ internal sealed class ThingEndpoints<T, TQuery>(ThingKind<T> kind, ThingFilter<T
         };
     }
 
-    private async Task<Results<Answer<T>, Creation<T>, Refusal>> Put(
+    private async Task<Results<Answer<T>, Creation<T>, Problem>> Put(
         FoundWorkshop workshop, ThingId id, WriteConditions conditions, Body<T> body, WorkshopStore store, CancellationToken stop)
     {
         if (id.Value is not { } known || (!body.Value.Id.IsEmpty && body.Value.Id != known))
@@ -101,12 +105,12 @@ internal sealed class ThingEndpoints<T, TQuery>(ThingKind<T> kind, ThingFilter<T
         };
     }
 
-    private async Task<Results<Removed, Refusal>> Delete(
+    private async Task<Results<Removed, Problem>> Delete(
         FoundWorkshop workshop, ThingId id, WriteConditions conditions, WorkshopStore store, CancellationToken stop)
     {
         if (id.Value is not { } known || kind.Find(workshop.Now.Workshop, known) is null)
         {
-            return Refusals.NoThing(kind.Word, id.Text);
+            return await paths.Missing(workshop.Id, id, store, stop);
         }
 
         var what = kind.Of(known);

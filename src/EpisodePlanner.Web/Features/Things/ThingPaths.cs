@@ -1,5 +1,9 @@
 using System.Text.Json;
+using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Serving;
+using EpisodePlanner.Web.Serving.Answers;
+using EpisodePlanner.Web.Serving.Requests;
 
 namespace EpisodePlanner.Web.Features.Things;
 
@@ -27,6 +31,16 @@ internal sealed class ThingPaths(ThingKind kind)
 
     /// <summary>The address of a thing.</summary>
     public string Of(Id workshop, Id thing) => $"{Api.Root}/workshops/{workshop}{Segment}/{thing}";
+
+    /// <summary>Says that a thing is not there, or when it was deleted and how it comes back.</summary>
+    public async Task<Problem> Missing(Id workshop, ThingId id, WorkshopStore store, CancellationToken stop)
+    {
+        var deleted = id.Value is not null ? await store.Deleted(workshop, stop) ?? [] : [];
+        return deleted.FirstOrDefault(thing => thing.What == kind.Of(id.Value!.Value)) is { } gone
+            ? Problems.Gone(
+                $"The {kind.Word} '{id.Text}'", gone.At, $"{Api.Root}/workshops/{workshop}/deleted{Segment}/{id.Text}/restore")
+            : Refusals.NoThing(kind.Word, id.Text);
+    }
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

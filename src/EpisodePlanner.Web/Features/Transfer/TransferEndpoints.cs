@@ -21,9 +21,9 @@ internal static class TransferEndpoints
     public static void MapImports(this RouteGroupBuilder api)
     {
         var group = api.MapGroup("/imports").WithTags(Tag);
-        group.MapPost("", Import).Named("importWorkshop", "Makes a new workshop of a workshop file.");
+        group.MapPost("", Import).Named("importWorkshop", "Makes a new workshop of a workshop file.").TakingFiles();
         group.MapPost("/preview", Preview).Named(
-            "previewImport", "Says what a workshop file would bring, and what its plan would say.", "Nothing is changed.");
+            "previewImport", "Says what a workshop file would bring, and what its plan would say.", "Nothing is changed.").TakingFiles();
     }
 
     /// <summary>Maps the import into a workshop and its export.</summary>
@@ -33,23 +33,29 @@ internal static class TransferEndpoints
         group.MapPost("/import", Replace).Named(
             "importIntoWorkshop",
             "Replaces all that a workshop holds by a workshop file, as one change that can be undone.",
-            "Told dates stay. Look at the preview first, and send the version that it names as If-Match.");
+            "Told dates stay. Look at the preview first, and send the version that it names as If-Match.")
+            .TakingFiles()
+            .Refusing(ProblemTypes.BrokenRules);
         group.MapPost("/import/preview", PreviewReplacement).Named(
-            "previewImportIntoWorkshop", "Says what would be added, changed and removed, and how the next upload would move.", "Nothing is changed.");
+            "previewImportIntoWorkshop",
+            "Says what would be added, changed and removed, and how the next upload would move.",
+            "Nothing is changed.")
+            .TakingFiles()
+            .Refusing(ProblemTypes.BrokenRules);
         group.MapRead("/export", Export).Named(
             "exportWorkshop",
             "The whole workshop as a workshop file in canonical form.",
             "A file that came in in canonical form goes out byte-identical.");
     }
 
-    private static async Task<Results<Creation<WorkshopHead>, Refusal>> Import(
+    private static async Task<Results<Creation<WorkshopHead>, Problem>> Import(
         FileBody file, IdempotencyKey key, WorkshopStore store, CancellationToken stop) =>
         WorkshopEndpoints.Created(await store.Create(file.Workshop, Makers.Of(file.Workshop), key.For(file.Bytes), stop));
 
     private static async Task<Answer<ImportPreview>> Preview(FileBody file, Importing importing, CancellationToken stop) =>
         new(WorkshopFile.Write(await importing.Preview(file.Workshop, stop)));
 
-    private static async Task<Results<Answer<ChangeMade>, Refusal>> Replace(
+    private static async Task<Results<Answer<ChangeMade>, Problem>> Replace(
         FoundWorkshop workshop,
         WriteConditions conditions,
         FileBody file,
@@ -73,14 +79,14 @@ internal static class TransferEndpoints
         return ChangeMade.Answer(await store.Make(workshop.Id, edit, stop), workshop.Id, conditions.Value.IfMatch);
     }
 
-    private static async Task<Results<Answer<ImportPreview>, Refusal>> PreviewReplacement(
+    private static async Task<Results<Answer<ImportPreview>, Problem>> PreviewReplacement(
         FoundWorkshop workshop, FileBody file, Importing importing, CancellationToken stop)
     {
         var (preview, reasons) = await importing.Preview(workshop.Now, file.Workshop, stop);
-        return preview is null ? Refusals.Broken(reasons) : new Answer<ImportPreview>(WorkshopFile.Write(preview));
+        return preview is null ? Problems.Broken(reasons) : new Answer<ImportPreview>(WorkshopFile.Write(preview));
     }
 
-    private static Results<Answer<Workshop>, NotModified, Refusal> Export(FoundWorkshop workshop, ReadConditions conditions) =>
+    private static Results<Answer<Workshop>, NotModified, Problem> Export(FoundWorkshop workshop, ReadConditions conditions) =>
         Reply.To<Workshop>(
             conditions, EntityTags.Of(workshop.Now.Version), () => WorkshopFile.Write(workshop.Now.Workshop));
 }

@@ -17,7 +17,7 @@ namespace EpisodePlanner.Web.Features.Whole;
 internal sealed class SingleChange(FoundWorkshop workshop, Conditions conditions, Aggregate what, WorkshopStore store)
 {
     /// <summary>Replaces it.</summary>
-    public async Task<Results<Answer<T>, Refusal>> Put<T>(Change change, T to, CancellationToken stop)
+    public async Task<Results<Answer<T>, Problem>> Put<T>(Change change, T to, CancellationToken stop)
         where T : class
     {
         if (Guards.Judge(conditions, workshop.Now, what, out var expects) is { } refusal)
@@ -36,7 +36,7 @@ internal sealed class SingleChange(FoundWorkshop workshop, Conditions conditions
 
     /// <summary>Makes a change after which there is nothing to show.</summary>
     /// <returns>Why not, or null.</returns>
-    public async Task<Refusal?> Make(Change change, CancellationToken stop)
+    public async Task<Problem?> Make(Change change, CancellationToken stop)
     {
         if (Guards.Judge(conditions, workshop.Now, what, out var expects) is { } refusal)
         {

@@ -17,38 +17,39 @@ internal static class SingleEndpoints
         var settings = workshop.MapGroup("/settings").WithTags("Settings");
         settings.MapRead("", ReadSettings).Named(
             "getSettings", "What holds for the whole workshop.", "Whatever is absent is assumed; the plan tells what.");
-        settings.MapPut("", PutSettings).Named("putSettings", "Replaces the settings, all at once.");
+        settings.MapPut("", PutSettings).Named("putSettings", "Replaces the settings, all at once.").Refusing(ProblemTypes.BrokenRules);
 
         var accepted = workshop.MapGroup("/accepted").WithTags("Plan");
         accepted.MapRead("", ReadAccepted).Named("getAccepted", "The plan the maker accepted.");
         accepted.MapPut("", PutAccepted).Named(
-            "putAccepted", "Accepts an order of work and next starts.", "Where none is accepted yet, send If-None-Match: *.");
+            "putAccepted", "Accepts an order of work and next starts.", "Where none is accepted yet, send If-None-Match: *.")
+            .Refusing(ProblemTypes.BrokenRules);
         accepted.MapDelete("", DeleteAccepted).Named("deleteAccepted", "Lets go of the accepted plan.");
     }
 
-    private static Results<Answer<Settings>, NotModified, Refusal> ReadSettings(FoundWorkshop workshop, ReadConditions conditions) =>
+    private static Results<Answer<Settings>, NotModified, Problem> ReadSettings(FoundWorkshop workshop, ReadConditions conditions) =>
         Reply.To<Settings>(
             conditions,
             Guards.TagOf(workshop.Now, Aggregate.Settings)!,
             () => WorkshopFile.Write(workshop.Now.Workshop.Settings));
 
-    private static Task<Results<Answer<Settings>, Refusal>> PutSettings(
+    private static Task<Results<Answer<Settings>, Problem>> PutSettings(
         FoundWorkshop workshop, WriteConditions conditions, Body<Settings> body, WorkshopStore store, CancellationToken stop) =>
         new SingleChange(workshop, conditions.Value, Aggregate.Settings, store)
             .Put(new SettingsChange(body.Value), body.Value, stop);
 
-    private static Results<Answer<AcceptedPlan>, NotModified, Refusal> ReadAccepted(FoundWorkshop workshop, ReadConditions conditions) =>
+    private static Results<Answer<AcceptedPlan>, NotModified, Problem> ReadAccepted(FoundWorkshop workshop, ReadConditions conditions) =>
         workshop.Now.Workshop.Accepted is { } accepted
             ? Reply.To<AcceptedPlan>(
                 conditions, Guards.TagOf(workshop.Now, Aggregate.Accepted)!, () => WorkshopFile.Write(accepted))
             : Refusals.NothingAccepted();
 
-    private static Task<Results<Answer<AcceptedPlan>, Refusal>> PutAccepted(
+    private static Task<Results<Answer<AcceptedPlan>, Problem>> PutAccepted(
         FoundWorkshop workshop, WriteConditions conditions, Body<AcceptedPlan> body, WorkshopStore store, CancellationToken stop) =>
         new SingleChange(workshop, conditions.Value, Aggregate.Accepted, store)
             .Put(new AcceptedPlanChange(body.Value), body.Value, stop);
 
-    private static async Task<Results<Removed, Refusal>> DeleteAccepted(
+    private static async Task<Results<Removed, Problem>> DeleteAccepted(
         FoundWorkshop workshop, WriteConditions conditions, WorkshopStore store, CancellationToken stop) =>
         workshop.Now.Workshop.Accepted is null
             ? Refusals.NothingAccepted()

@@ -13,7 +13,7 @@ internal static class Reply
     /// <param name="tag">The tag of what is there.</param>
     /// <param name="bytes">Makes the JSON, where it is needed.</param>
     /// <typeparam name="T">The record that the JSON is of.</typeparam>
-    public static Results<Answer<T>, NotModified, Refusal> To<T>(
+    public static Results<Answer<T>, NotModified, Problem> To<T>(
         ReadConditions conditions, EntityTagHeaderValue tag, Func<ReadOnlyMemory<byte>> bytes) => conditions.Judge(tag) switch
         {
             Verdict.NotModified => new NotModified(tag),

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using EpisodePlanner.Data;
+using EpisodePlanner.Web.Serving.Answers;
 using EpisodePlanner.Web.Serving.Requests;
 using Microsoft.AspNetCore.Http.Metadata;
 
@@ -53,13 +54,13 @@ internal sealed class IdempotencyKey : IRefusable, IBindableFromHttpContext<Idem
         return ValueTask.FromResult<IdempotencyKey?>(new(
             isSound && values.Count == 1 ? values[0] : null,
             $"{request.Method} {request.PathBase}{request.Path}{request.QueryString}\n",
-            isSound ? null : Refusals.BadKey(Longest)));
+            isSound ? null : Refusals.BadKey(Header, Longest)));
     }
 
     /// <inheritdoc/>
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new TakesHeaders(Header));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest, Problem.KeyReused));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid, ProblemTypes.KeyReused));
     }
 }

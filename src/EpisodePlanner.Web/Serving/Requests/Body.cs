@@ -35,13 +35,13 @@ internal sealed class Body<T> : IRefusable, IBindableFromHttpContext<Body<T>>, I
         }
 
         var read = WorkshopFile.Read<T>(bytes);
-        return new Body<T>(read.Thing, bytes, read.IsRead ? null : Refusals.BadBody(read.Reasons));
+        return new Body<T>(read.Thing, bytes, read.IsRead ? null : Problems.Invalid(read.Reasons));
     }
 
     /// <inheritdoc/>
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new BodyOf(typeof(T)));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest, Problem.TooLarge, Problem.NotJson));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMedia));
     }
 }

@@ -1,4 +1,5 @@
 using System.Reflection;
+using EpisodePlanner.Web.Serving.Answers;
 using EpisodePlanner.Web.Serving.ConditionalRequests;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Net.Http.Headers;
@@ -32,7 +33,7 @@ internal sealed class ReadConditions : IRefusable, IBindableFromHttpContext<Read
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new TakesHeaders(HeaderNames.IfNoneMatch, HeaderNames.IfMatch));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest, Problem.Stale));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid, ProblemTypes.Stale));
     }
 }
 
@@ -59,7 +60,7 @@ internal sealed class OptionalConditions
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new TakesHeaders(HeaderNames.IfMatch));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest, Problem.Stale));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid, ProblemTypes.Stale));
     }
 }
 
@@ -86,6 +87,6 @@ internal sealed class WriteConditions : IRefusable, IBindableFromHttpContext<Wri
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new TakesHeaders(HeaderNames.IfMatch, HeaderNames.IfNoneMatch));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest, Problem.Stale, Problem.Unguarded));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid, ProblemTypes.Stale, ProblemTypes.PreconditionRequired));
     }
 }

@@ -18,4 +18,4 @@ internal sealed record TakesHeaders(params string[] Names);
 internal sealed record Gives(int Status, Type? Type, params string[] ContentTypes);
 
 /// <summary>Problems with which an endpoint may refuse, for its description.</summary>
-internal sealed record Refuses(params Problem[] Problems);
+internal sealed record Refuses(params ProblemType[] Types);

@@ -32,13 +32,13 @@ internal sealed class FileBody : IRefusable, IBindableFromHttpContext<FileBody>,
         }
 
         var read = WorkshopFile.Read(bytes);
-        return new FileBody(read.Thing, bytes, read.IsRead ? null : Refusals.BadBody(read.Reasons));
+        return new FileBody(read.Thing, bytes, read.IsRead ? null : Problems.Invalid(read.Reasons));
     }
 
     /// <inheritdoc/>
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new BodyOf(typeof(Workshop)));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest, Problem.TooLarge, Problem.NotJson));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMedia));
     }
 }

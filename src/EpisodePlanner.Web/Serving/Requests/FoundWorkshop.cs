@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Serving.Answers;
 using Microsoft.AspNetCore.Http.Metadata;
 
 namespace EpisodePlanner.Web.Serving.Requests;
@@ -43,7 +44,7 @@ internal sealed class FoundWorkshop : IRefusable, IBindableFromHttpContext<Found
 
     /// <inheritdoc/>
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
-        builder.Metadata.Add(new Refuses(Problem.NotFound, Problem.StorageTrouble));
+        builder.Metadata.Add(new Refuses(ProblemTypes.NotFound, ProblemTypes.Gone, ProblemTypes.StorageUnavailable));
 }
 
 /// <summary>Whose name a change carries.</summary>

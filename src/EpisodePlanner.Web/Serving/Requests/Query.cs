@@ -45,14 +45,14 @@ internal sealed class Query<T> : IRefusable, IBindableFromHttpContext<Query<T>>,
 
         var read = WorkshopFile.Read<T>(JsonSerializer.SerializeToUtf8Bytes(members));
         reasons.AddRange(read.Reasons);
-        return ValueTask.FromResult<Query<T>?>(new(read.Thing, reasons.Count == 0 ? null : Refusals.BadQuery(reasons)));
+        return ValueTask.FromResult<Query<T>?>(new(read.Thing, reasons.Count == 0 ? null : Problems.Invalid(reasons)));
     }
 
     /// <inheritdoc/>
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
     {
         builder.Metadata.Add(new QueryOf(typeof(T)));
-        builder.Metadata.Add(new Refuses(Problem.BadRequest));
+        builder.Metadata.Add(new Refuses(ProblemTypes.Invalid));
     }
 
     private static JsonValue Node(string name, StringValues values) =>

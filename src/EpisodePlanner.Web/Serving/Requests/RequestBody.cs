@@ -1,4 +1,5 @@
-using EpisodePlanner.Planning.Files;
+using EpisodePlanner.Web.Serving.Answers;
+using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Net.Http.Headers;
 
 namespace EpisodePlanner.Web.Serving.Requests;
@@ -6,23 +7,27 @@ namespace EpisodePlanner.Web.Serving.Requests;
 /// <summary>The bytes of a request's body, where they may be JSON.</summary>
 internal static class RequestBody
 {
+    /// <summary>The largest body where an endpoint does not allow more: 1 MB.</summary>
+    private const long UsualMost = 1_024 * 1_024;
+
     /// <summary>Reads the whole body.</summary>
     /// <returns>The bytes, or why they are not taken.</returns>
-    public static async ValueTask<(ReadOnlyMemory<byte> Bytes, Refusal? Refusal)> Read(HttpRequest request, CancellationToken stop)
+    public static async ValueTask<(ReadOnlyMemory<byte> Bytes, Problem? Refusal)> Read(HttpRequest request, CancellationToken stop)
     {
         if (!IsJson(request.ContentType))
         {
             return (default, Refusals.NotJson(request.ContentType));
         }
 
-        using var bytes = new MemoryStream((int)Math.Clamp(request.ContentLength ?? 0, 0, WorkshopFile.MaximumBytes));
+        var most = request.HttpContext.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? UsualMost;
+        using var bytes = new MemoryStream((int)Math.Clamp(request.ContentLength ?? 0, 0, most));
         var chunk = new byte[16 * 1_024];
         while (await request.Body.ReadAsync(chunk, stop) is var read and > 0)
         {
             bytes.Write(chunk, 0, read);
-            if (bytes.Length > WorkshopFile.MaximumBytes)
+            if (bytes.Length > most)
             {
-                return (default, Refusals.TooLarge());
+                return (default, Refusals.TooLarge(most));
             }
         }
 
