@@ -1,6 +1,7 @@
 using System.CommandLine;
 using EpisodePlanner.Web.CommandLine.Text;
 using EpisodePlanner.Web.Features.Plans;
+using EpisodePlanner.Web.Telling;
 using NodaTime;
 
 namespace EpisodePlanner.Web.CommandLine;

@@ -1,9 +1,10 @@
 using System.Text;
+using EpisodePlanner.Web.Telling;
 
 namespace EpisodePlanner.Web.CommandLine.Text;
 
 /// <summary>Writes paragraphs for a page of 80 columns: wrapped at spaces, with headings that are bold on a terminal.</summary>
-public sealed class TextPage(TextWriter output, bool bold)
+public sealed class TextPage(TextWriter output, bool bold) : ISheet
 {
     /// <summary>The columns of a page.</summary>
     public const int Width = 80;

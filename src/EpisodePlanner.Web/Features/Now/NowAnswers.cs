@@ -1,0 +1,65 @@
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Pages;
+using EpisodePlanner.Web.Telling;
+
+namespace EpisodePlanner.Web.Features.Now;
+
+/// <summary>The answers that stand on the first page of a workshop.</summary>
+public sealed record NowAnswers
+{
+    /// <summary>The next upload; null where nothing is planned.</summary>
+    public required Answer? Upload { get; init; }
+
+    /// <summary>The one thing for hands.</summary>
+    public required Answer NextThing { get; init; }
+
+    /// <summary>What must start tonight.</summary>
+    public required Answer Tonight { get; init; }
+
+    /// <summary>What to mind with what starts tonight.</summary>
+    public required ValueList<Caution> TonightCautions { get; init; }
+
+    /// <summary>What must be filmed first.</summary>
+    public required Answer FilmFirst { get; init; }
+
+    /// <summary>The silences beyond a promise.</summary>
+    public required Answer Silences { get; init; }
+
+    /// <summary>The one question of this visit.</summary>
+    public required OneQuestion? Question { get; init; }
+
+    /// <summary>The answers of a plan.</summary>
+    public static NowAnswers Of(DeskView view)
+    {
+        var (plan, names) = (view.Plan, new PlanNames(view.Plan));
+        return new NowAnswers
+        {
+            Upload = First(sheet => NextUploadText.Write(sheet, plan, names, new ChainText(sheet, plan))),
+            NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
+            Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
+            TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).ToValueList(),
+            FilmFirst = First(sheet => FilmText.Write(sheet, view.Advice.FilmFirst, names))!,
+            Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
+            Question = OneQuestion.Of(view),
+        };
+    }
+
+    private static Answer? First(Action<ISheet> write) => AnswerSheet.Of(write) is [var first, ..] ? first : null;
+}
+
+/// <summary>The question whose answer would move the next upload most.</summary>
+/// <param name="Ask">The question.</param>
+/// <param name="Says">What is assumed until it is answered.</param>
+/// <param name="Answer">How far another answer was seen to move the next upload.</param>
+/// <param name="Path">The page on which it is answered.</param>
+public sealed record OneQuestion(string Ask, string Says, string Answer, string Path)
+{
+    /// <summary>The question of a plan; null where nothing that matters was assumed.</summary>
+    public static OneQuestion? Of(DeskView view) => AssumptionRanking.Question(view.Advice.Assumed) is { } assumed
+        ? new OneQuestion(
+            assumed.Ask,
+            $"{SilenceWords.Capital(assumed.Says)} (assumed).",
+            $"{SilenceWords.Capital(AssumedText.Measure(assumed))}.",
+            Places.Of(assumed.Where, view.Paths))
+        : null;
+}

@@ -1,0 +1,43 @@
+using EpisodePlanner.Planning;
+
+namespace EpisodePlanner.Web.Telling;
+
+/// <summary>The silences beyond promises, the most urgent first, with what causes them.</summary>
+internal static class SilenceText
+{
+    private const int MostSteps = 5;
+
+    public static void Write(ISheet page, Plan plan, PlanNames names, ChainText chains)
+    {
+        page.Heading("Silences beyond a promise");
+        var alarming = plan.Series.Append(plan.Channel).Where(o => o.Alarms.Count > 0)
+            .OrderBy(o => o.Alarms[0].Due).ThenBy(o => o.Series.IsEmpty).ThenBy(o => o.Name, StringComparer.Ordinal).ToList();
+        foreach (var outlook in alarming)
+        {
+            WriteAlarms(page, plan, outlook, names, chains);
+        }
+
+        if (alarming.Count == 0)
+        {
+            page.Paragraph("None, as far as uploads are planned.");
+        }
+
+        QuietText.Write(page, plan, names);
+    }
+
+    private static void WriteAlarms(ISheet page, Plan plan, Outlook outlook, PlanNames names, ChainText chains)
+    {
+        var first = outlook.Alarms[0];
+        page.Item(SilenceWords.First(outlook, first, plan, names));
+        if (plan.Episodes.FirstOrDefault(e => e.Id == first.Episode && first.Episode is not null) is { } episode)
+        {
+            chains.Write(episode, MostSteps);
+        }
+
+        var again = outlook.Alarms.Skip(1).Where(a => a.Ends != first.Ends).ToList();
+        if (again.Count > 0)
+        {
+            page.Below($"Then again: {string.Join("; ", again.Select(a => SilenceWords.Again(a, plan, names)))}.");
+        }
+    }
+}

@@ -1,0 +1,69 @@
+using EpisodePlanner.Planning;
+using EpisodePlanner.Scheduling;
+using NodaTime;
+
+namespace EpisodePlanner.Web.Telling;
+
+/// <summary>What must start tonight, with its caution.</summary>
+internal static class TonightText
+{
+    private const int MostMoves = 3;
+
+    public static void Write(ISheet page, Plan plan, ValueList<RunTonight> runs, PlanNames names, bool withCautions = true)
+    {
+        page.Heading("What must start tonight");
+        if (!runs.Any(run => run.Must))
+        {
+            page.Paragraph(runs.Count == 0 ? "No machine run is planned to start before tomorrow noon." : "Nothing: the runs that are planned could each start a day later without moving an upload.");
+        }
+
+        foreach (var run in runs.Where(run => run.Must))
+        {
+            page.Item($"{Start(run, names)}. {Cost(run, names)}");
+        }
+
+        foreach (var run in runs.Where(run => !run.Must))
+        {
+            page.Item($"{(runs.Any(r => r.Must) ? "Planned, but can wait a day" : "Planned")}: {Start(run, names)}.");
+        }
+
+        foreach (var caution in withCautions ? Cautions(plan, runs) : [])
+        {
+            page.Item(CautionWords.Of(caution));
+        }
+    }
+
+    /// <summary>What to mind where runs go on with nobody there.</summary>
+    public static IEnumerable<Caution> Cautions(Plan plan, ValueList<RunTonight> runs) => runs
+        .Where(run => run.Stage.RunsAlone)
+        .SelectMany(run => Planning.Cautions.For(run.Stage, plan.Request.Workshop).Take(1))
+        .Distinct();
+
+    private static string Start(RunTonight run, PlanNames names)
+    {
+        var machine = names.Stations(run.Stage.Parts.First(part => part.Kind == PartKind.Run).Stations);
+        var end = run.Stage.Parts.First(part => part.Kind == PartKind.Run).End;
+        var alone = run.Stage.RunsAlone ? "runs on with nobody there until" : "runs until";
+        return $"{PlanNames.Quote(run.Stage.Name)} on {machine}, {names.Moment(run.Stage.Start!.Value)}; it {alone} {names.Moment(end)}";
+    }
+
+    private static string Cost(RunTonight run, PlanNames names)
+    {
+        var more = run.Moves.Count - MostMoves;
+        var moves = string.Join("; ", run.Moves.Take(MostMoves).Select(move => Say(move, names)));
+        return $"Started {Words.Day(run.PutOffTo)} or later: {moves}{(more > 0 ? $"; {more} more uploads are later too" : "")}.";
+    }
+
+    private static string Say(MovedUpload move, PlanNames names)
+    {
+        var (from, title) = (move.Episode.Date!.Value, PlanNames.Title(move.Episode));
+        if (move.To is not { } moment)
+        {
+            return $"{title} has no date any more";
+        }
+
+        var to = names.DateOf(moment);
+        var days = Period.DaysBetween(from, to);
+        return $"{title} goes out {(days > 0 ? $"{Words.Days(days)} later, {names.ShortDay(to)} instead of {names.ShortDay(from)}" : $"later on {names.ShortDay(from)}")}";
+    }
+}
