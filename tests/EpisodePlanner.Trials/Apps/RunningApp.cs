@@ -57,12 +57,7 @@ public sealed class RunningApp : IAsyncDisposable
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment[AppSettings.Urls] = address.GetLeftPart(UriPartial.Authority);
-        foreach (var (name, value) in settings)
-        {
-            start.Environment[name] = value;
-        }
-
+        AppSettings.Take(start.Environment, settings, address);
         var process = Process.Start(start)!;
         return new RunningApp(process, LastWords.Of(process), address);
     }
