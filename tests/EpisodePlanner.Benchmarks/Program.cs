@@ -1,7 +1,8 @@
 using EpisodePlanner.Benchmarks;
 using EpisodePlanner.Benchmarks.Scale;
+using EpisodePlanner.Benchmarks.Trials;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark()];
+IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new KillBenchmark(), new EditorsBenchmark(), new FuzzBenchmark()];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {

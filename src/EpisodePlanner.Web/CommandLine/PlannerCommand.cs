@@ -51,6 +51,7 @@ public static class PlannerCommand
             CheckCommand.Create(surroundings),
             OutlineCommand.Create(surroundings),
             LetterCommand.Create(surroundings),
+            HealthCommand.Create(surroundings),
         };
         root.SetAction(_ => Complaints.NothingAsked(surroundings));
         if (root.Options.OfType<HelpOption>().Single().Action is HelpAction help)

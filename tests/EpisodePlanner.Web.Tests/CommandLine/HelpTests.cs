@@ -26,7 +26,7 @@ public sealed class HelpTests
         var answer = await Shell.Run("--help");
 
         Assert.Equal(0, answer.Code);
-        Assert.All(["plan <FILE>", "check <FILE>", "outline <FILE>", "letter <FILE>"], c => Assert.Contains(c, answer.Output, StringComparison.Ordinal));
+        Assert.All(["plan <FILE>", "check <FILE>", "outline <FILE>", "letter <FILE>", "health"], c => Assert.Contains(c, answer.Output, StringComparison.Ordinal));
         Assert.All(answer.Lines, line => Assert.InRange(line.TrimEnd().Length, 0, 80));
     }
 

@@ -55,6 +55,14 @@ public sealed partial class HouseTests
         Assert.Equal(["Scheduling"], Tests.Single(project => project.Name == "Checking").Sees);
 
     [Fact]
+    public void Databases_SeesNoSourceProject() =>
+        Assert.Empty(Tests.Single(project => project.Name == "Databases").Sees);
+
+    [Fact]
+    public void TestProjects_ReachPostgreSqlOnlyThroughDatabases() => Assert.Equal(
+        ["Databases"], Tests.Where(project => project.Packages.Any(IsOfPostgreSql)).Select(project => project.Name));
+
+    [Fact]
     public void SourceProjects_NeverSeeATestProject() => Assert.All(
         Sources, project => Assert.DoesNotContain(project.References, reference => reference.Contains("tests/", StringComparison.Ordinal)));
 
@@ -93,6 +101,9 @@ public sealed partial class HouseTests
     public void SourceCode_ReadsTheClockOnlyInComposition() => Assert.All(
         SourceCode.Where(file => !IsIn(file, Path.Combine("EpisodePlanner.Web", "Composition"))),
         file => Assert.DoesNotContain("TimeProvider.System", File.ReadAllText(file), StringComparison.Ordinal));
+
+    private static bool IsOfPostgreSql(string package) =>
+        package.StartsWith("Npgsql", StringComparison.Ordinal) || package.StartsWith("Testcontainers", StringComparison.Ordinal);
 
     private static bool IsIn(string file, string folder) =>
         file.StartsWith(Path.Combine(Papers.Root, "src", folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal);

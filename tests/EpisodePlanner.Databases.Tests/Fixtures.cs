@@ -1,0 +1,4 @@
+using EpisodePlanner.Databases;
+
+[assembly: AssemblyFixture(typeof(PostgreSqlDatabases))]
+[assembly: AssemblyFixture(typeof(SqliteDatabases))]
