@@ -36,7 +36,7 @@ internal static class WrittenEndpoints
                 (nameof(WrittenPage.View), view),
                 (nameof(WrittenPage.Title), title),
                 (nameof(WrittenPage.Current), DeskPage.Story),
-                (nameof(WrittenPage.Missing), not.Reason.Says)),
+                (nameof(WrittenPage.Missing), string.Join(" ", not.Reasons.Select(reason => reason.Says)))),
             _ => throw new InvalidOperationException("An outline is written or it is not."),
         };
     }
