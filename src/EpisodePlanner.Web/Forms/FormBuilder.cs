@@ -74,6 +74,7 @@ public sealed class FormBuilder
         {
             Help = member.Help,
             IsRequired = member.IsRequired,
+            IsRare = member.IsRare,
             Problems = problems[name].Concat(problems.Where(p => IsInside(field, p.Key)).SelectMany(p => p)).Distinct().ToValueList(),
         };
     }

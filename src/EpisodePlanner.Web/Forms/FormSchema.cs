@@ -59,6 +59,9 @@ internal sealed record FormMember(string Owner, string Name, JsonObject Schema, 
     /// <summary>What it means.</summary>
     public string? Help => (string?)Schema["description"];
 
+    /// <summary>Whether it is filled in now and then only.</summary>
+    public bool IsRare => FormWords.IsRare(Owner, Name) && !IsRequired && Entry != FormEntry.Hidden;
+
     /// <summary>What kind of thing it refers to, or null.</summary>
     public string? RefersTo => FormReferences.Find(Owner, Name);
 
