@@ -31,6 +31,25 @@ public sealed class RunningApp : IAsyncDisposable
     public static async Task<RunningApp> Start(
         string program, IReadOnlyDictionary<string, string> settings, string workingFolder, CancellationToken stop)
     {
+        var app = Launch(program, settings, workingFolder);
+        try
+        {
+            await app.Becomes("/health/ready", isThere: true, stop);
+            return app;
+        }
+        catch
+        {
+            await app.DisposeAsync();
+            throw;
+        }
+    }
+
+    /// <summary>Starts it and waits for nothing.</summary>
+    /// <param name="program">The app's assembly.</param>
+    /// <param name="settings">Its environment.</param>
+    /// <param name="workingFolder">Where it is started.</param>
+    public static RunningApp Launch(string program, IReadOnlyDictionary<string, string> settings, string workingFolder)
+    {
         var address = new Uri($"http://127.0.0.1:{FreePort()}");
         var start = new ProcessStartInfo("dotnet", [program])
         {
@@ -38,23 +57,25 @@ public sealed class RunningApp : IAsyncDisposable
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment[AppSettings.Urls] = address.GetLeftPart(UriPartial.Authority);
-        foreach (var (name, value) in settings)
-        {
-            start.Environment[name] = value;
-        }
-
+        AppSettings.Take(start.Environment, settings, address);
         var process = Process.Start(start)!;
-        var app = new RunningApp(process, LastWords.Of(process), address);
-        try
+        return new RunningApp(process, LastWords.Of(process), address);
+    }
+
+    /// <summary>Waits until an address answers well, or until it does not.</summary>
+    /// <exception cref="InvalidOperationException">It ended, or that did not happen; with what it said.</exception>
+    public async Task Becomes(string path, bool isThere, CancellationToken stop)
+    {
+        var since = Stopwatch.GetTimestamp();
+        while (await IsThere(path, stop) != isThere)
         {
-            await app.BecomeReady(stop);
-            return app;
-        }
-        catch
-        {
-            await app.DisposeAsync();
-            throw;
+            if (process.HasExited || Stopwatch.GetElapsedTime(since) > Patience)
+            {
+                var state = process.HasExited ? $"ended with exit code {process.ExitCode}" : $"still answers otherwise at {path}";
+                throw new InvalidOperationException($"The server {state}. It says:\n{words}");
+            }
+
+            await Task.Delay(20, stop);
         }
     }
 
@@ -100,26 +121,11 @@ public sealed class RunningApp : IAsyncDisposable
         return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    private async Task BecomeReady(CancellationToken stop)
-    {
-        var since = Stopwatch.GetTimestamp();
-        while (!await IsReady(stop))
-        {
-            if (process.HasExited || Stopwatch.GetElapsedTime(since) > Patience)
-            {
-                var state = process.HasExited ? $"ended with exit code {process.ExitCode}" : "is not ready";
-                throw new InvalidOperationException($"The server {state}. It says:\n{words}");
-            }
-
-            await Task.Delay(20, stop);
-        }
-    }
-
-    private async Task<bool> IsReady(CancellationToken stop)
+    private async Task<bool> IsThere(string path, CancellationToken stop)
     {
         try
         {
-            using var answer = await Client.GetAsync(new Uri("/health/ready", UriKind.Relative), stop);
+            using var answer = await Client.GetAsync(new Uri(path, UriKind.Relative), stop);
             return answer.IsSuccessStatusCode;
         }
         catch (HttpRequestException)

@@ -53,7 +53,7 @@ internal sealed class HistoryReplay
     private async Task<Change> Change(Api api, long version)
     {
         var answer = (await api.Get($"{path}/changes/{version}")).Must($"GET change {version}");
-        var read = ChangeFile.ReadStored(Encoding.UTF8.GetBytes(answer.Json["change"]!.ToJsonString()));
+        var read = ChangeFile.ReadStored(Encoding.UTF8.GetBytes(answer.Json["after"]!.ToJsonString()));
         return read.IsRead
             ? read.Thing
             : throw new TrialException($"Change {version} can't be read: {string.Join(' ', read.Reasons)}");

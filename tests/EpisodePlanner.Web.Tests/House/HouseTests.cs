@@ -16,7 +16,7 @@ public sealed partial class HouseTests
             ["Scheduling"] = ([], []),
             ["Planning"] = (["Scheduling"], ["Ical.Net", "MathNet.Numerics", "NodaTime"]),
             ["Proving"] = (["Scheduling", "Planning"], ["Google.OrTools"]),
-            ["Writing"] = (["Planning"], ["Markdig"]),
+            ["Writing"] = (["Planning"], ["HtmlSanitizer", "Markdig"]),
             ["Data"] = (["Planning"], ["Microsoft.EntityFrameworkCore.Relational"]),
             ["Data.Sqlite"] = (["Data"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
             ["Data.PostgreSql"] = (

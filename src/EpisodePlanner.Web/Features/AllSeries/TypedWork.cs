@@ -1,4 +1,5 @@
 using EpisodePlanner.Planning;
+using EpisodePlanner.Planning.Files;
 
 namespace EpisodePlanner.Web.Features.AllSeries;
 
@@ -7,10 +8,4 @@ namespace EpisodePlanner.Web.Features.AllSeries;
 /// <param name="Lines">The lines.</param>
 /// <param name="NameProblem">What is wrong with the name.</param>
 /// <param name="Problems">What is wrong, line by line.</param>
-public sealed record TypedWork(string Name, string Lines, string? NameProblem, ValueList<LineProblem> Problems);
-
-/// <summary>A line that was not understood.</summary>
-/// <param name="Line">Its number, from 1; 0 where all are meant.</param>
-/// <param name="Text">The line as it was typed.</param>
-/// <param name="Says">What is wrong with it and what would be right.</param>
-public sealed record LineProblem(int Line, string Text, string Says);
+public sealed record TypedWork(string Name, string Lines, string? NameProblem, ValueList<WorkLineProblem> Problems);
