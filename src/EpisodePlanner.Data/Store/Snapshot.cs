@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EpisodePlanner.Data.Reading;
 using EpisodePlanner.Planning;
 using NodaTime;
 
@@ -12,7 +13,7 @@ public sealed class Snapshot
     /// <summary>A workshop at a version.</summary>
     /// <param name="id">The workshop's own id.</param>
     /// <param name="workshop">What it holds; sound.</param>
-    /// <param name="version">Its version, 1 or more.</param>
+    /// <param name="version">Its version, 1 or more; 0 where it was not stored.</param>
     /// <param name="plannedAt">The moment from which plans of this version look ahead, whole minutes.</param>
     /// <param name="versions">The version at which each aggregate that exists was changed last.</param>
     public Snapshot(Id id, Workshop workshop, long version, Instant plannedAt, ImmutableDictionary<Aggregate, long> versions)
@@ -41,4 +42,30 @@ public sealed class Snapshot
 
     /// <summary>The workshop's version at which this aggregate was changed last; null where it does not exist.</summary>
     public long? VersionOf(Aggregate what) => versions.TryGetValue(what, out var version) ? version : null;
+
+    /// <summary>The same with another moment of planning.</summary>
+    internal Snapshot PlannedFrom(Instant plannedAt) =>
+        plannedAt == PlannedAt ? this : new Snapshot(Id, Workshop, Version, plannedAt, versions);
+
+    /// <summary>The next version, after a change to some aggregates.</summary>
+    /// <param name="after">The workshop after the change.</param>
+    /// <param name="changed">What really differs.</param>
+    /// <param name="at">When it was changed.</param>
+    internal Snapshot Next(Workshop after, IEnumerable<Aggregate> changed, Instant at)
+    {
+        var next = versions.ToBuilder();
+        foreach (var what in changed)
+        {
+            if (Aggregates.Find(after, what) is null)
+            {
+                next.Remove(what);
+            }
+            else
+            {
+                next[what] = Version + 1;
+            }
+        }
+
+        return new Snapshot(Id, after, Version + 1, Moments.Minute(at), next.ToImmutable());
+    }
 }

@@ -6,6 +6,9 @@ namespace EpisodePlanner.Data;
 /// <remarks>Every member throws <see cref="StorageTroubleException"/> where the database can't do its work.</remarks>
 public sealed class SupposeStore
 {
+    /// <summary>The drafts of a store's workshops.</summary>
+    public SupposeStore(WorkshopStore workshops) => _ = workshops;
+
     /// <summary>The drafts of a workshop, the newest first; null where there is no such workshop.</summary>
     public Task<ValueList<Suppose>?> List(Id workshop, CancellationToken stop) => throw new NotImplementedException();
 

@@ -10,23 +10,8 @@ public sealed record Batch(ValueList<Change> Changes) : Change
     /// <inheritdoc/>
     public override IEnumerable<Aggregate> Touches() => Unfolded().SelectMany(change => change.Touches()).Distinct();
 
-    internal override Step? Take(Workshop workshop, ReasonList reasons)
-    {
-        var inverses = new Stack<Change>();
-        var isWhole = true;
-        foreach (var change in Unfolded())
-        {
-            var step = change.Take(workshop, reasons);
-            isWhole &= step is not null;
-            workshop = step?.After ?? workshop;
-            inverses.Push(step?.Inverse ?? change);
-        }
-
-        return isWhole ? new Step(workshop, new Batch(inverses.ToValueList())) : null;
-    }
-
-    /// <summary>The changes in order, without batches.</summary>
-    internal IEnumerable<Change> Unfolded()
+    /// <inheritdoc/>
+    public override IEnumerable<Change> Unfolded()
     {
         var left = new Stack<Change>([this]);
         while (left.TryPop(out var next))
@@ -42,5 +27,20 @@ public sealed record Batch(ValueList<Change> Changes) : Change
                 left.Push(change);
             }
         }
+    }
+
+    internal override Step? Take(Workshop workshop, ReasonList reasons)
+    {
+        var inverses = new Stack<Change>();
+        var isWhole = true;
+        foreach (var change in Unfolded())
+        {
+            var step = change.Take(workshop, reasons);
+            isWhole &= step is not null;
+            workshop = step?.After ?? workshop;
+            inverses.Push(step?.Inverse ?? change);
+        }
+
+        return isWhole ? new Step(workshop, new Batch(inverses.ToValueList())) : null;
     }
 }

@@ -13,6 +13,9 @@ public abstract record Change
     /// <summary>What the change touches, each once.</summary>
     public abstract IEnumerable<Aggregate> Touches();
 
+    /// <summary>The single changes that it is made of, in order; itself, unless it is a batch.</summary>
+    public virtual IEnumerable<Change> Unfolded() => [this];
+
     /// <summary>Makes the change without looking at the rules; null, with reasons, where it makes no sense.</summary>
     internal abstract Step? Take(Workshop workshop, ReasonList reasons);
 }

@@ -46,6 +46,9 @@ public abstract class ThingKind
     /// <summary>Reads a thing as <see cref="WorkshopFile.Read{T}(ReadOnlyMemory{byte})"/> does; null, with reasons, where it is none.</summary>
     public abstract IThing? Read(ReadOnlyMemory<byte> body, out ValueList<Reason> reasons);
 
+    /// <summary>Reads a thing as <see cref="WorkshopFile.ReadStored{T}"/> does; null, with reasons, where it is damaged.</summary>
+    public abstract IThing? ReadStored(ReadOnlyMemory<byte> body, out ValueList<Reason> reasons);
+
     /// <summary>The bytes of a thing, as <see cref="WorkshopFile.WriteShort{T}"/> writes them.</summary>
     public abstract byte[] Write(IThing thing);
 
@@ -102,6 +105,14 @@ public sealed class ThingKind<T> : ThingKind
     public override IThing? Read(ReadOnlyMemory<byte> body, out ValueList<Reason> reasons)
     {
         var read = WorkshopFile.Read<T>(body);
+        reasons = read.Reasons;
+        return read.Thing;
+    }
+
+    /// <inheritdoc/>
+    public override IThing? ReadStored(ReadOnlyMemory<byte> body, out ValueList<Reason> reasons)
+    {
+        var read = WorkshopFile.ReadStored<T>(body);
         reasons = read.Reasons;
         return read.Thing;
     }

@@ -6,7 +6,10 @@ using EpisodePlanner.Planning.Files.Text;
 namespace EpisodePlanner.Planning.Files;
 
 /// <summary>One reading of a document: where it stands, and what was wrong so far.</summary>
-internal sealed class Reading
+/// <param name="isStored">
+/// Whether the document was written here and kept: what only limits the wishes of people is not looked at again.
+/// </param>
+internal sealed class Reading(bool isStored = false)
 {
     /// <summary>The most reasons that are told one by one.</summary>
     public const int MostReasons = 200;
@@ -14,6 +17,9 @@ internal sealed class Reading
     private readonly List<Reason> reasons = [];
     private readonly List<string> segments = [];
     private readonly Damage damage = new();
+
+    /// <summary>Whether the document was written here and kept.</summary>
+    public bool IsStored => isStored;
 
     /// <summary>How many things were wrong, told or not.</summary>
     public int Count { get; private set; }

@@ -45,6 +45,13 @@ public static class WorkshopFile
         return reading.Count > 0 ? new(reading.Reasons()) : new(Order(thing));
     }
 
+    /// <summary>
+    /// Reads the body of one thing that <see cref="WriteShort{T}"/> wrote and that was kept: as large as it may be, with
+    /// its ids and its order as they were.
+    /// </summary>
+    public static ReadResult<T> ReadStored<T>(ReadOnlyMemory<byte> body)
+        where T : class => Kept.Read<T>(body, ShapeFactory.Record<T>());
+
     /// <summary>The canonical bytes of a workshop.</summary>
     public static byte[] Write(Workshop workshop) => Write<Workshop>(workshop);
 

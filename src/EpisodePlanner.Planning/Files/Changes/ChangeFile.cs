@@ -18,12 +18,25 @@ public static class ChangeFile
     /// </summary>
     public static ReadResult<Change> Read(ReadOnlyMemory<byte> json)
     {
-        var read = ReadStored(json);
+        var read = ReadStrictly(json);
         return read.IsRead && Forbidden(read.Thing, "$").ToValueList() is { Count: > 0 } reasons ? new(reasons) : read;
     }
 
-    /// <summary>Reads a change that was written by <see cref="Write"/> and kept.</summary>
-    public static ReadResult<Change> ReadStored(ReadOnlyMemory<byte> json)
+    /// <summary>Reads a change that was written by <see cref="Write"/> and kept, however large it is.</summary>
+    public static ReadResult<Change> ReadStored(ReadOnlyMemory<byte> json) => Kept.Read<Change>(json, ChangeShape.Instance);
+
+    /// <summary>The same change with each list whose order means nothing (<see cref="AnyOrderAttribute"/>) sorted.</summary>
+    public static Change Order(Change change) => (Change)ChangeShape.Instance.Rebuild(change, leaf => leaf);
+
+    /// <summary>The bytes of a change, on one line.</summary>
+    public static byte[] Write(Change change)
+    {
+        var writer = new CanonicalWriter(isShort: true);
+        ChangeShape.Instance.Write(writer, Order(change));
+        return writer.Finish();
+    }
+
+    private static ReadResult<Change> ReadStrictly(ReadOnlyMemory<byte> json)
     {
         if (Syntax.Problem(json.Span) is { } problem)
         {
@@ -33,15 +46,7 @@ public static class ChangeFile
         using var document = JsonDocument.Parse(json);
         var reading = new Reading();
         var change = (Change)ChangeShape.Instance.Read(document.RootElement, reading);
-        return reading.Count > 0 ? new(reading.Reasons()) : new((Change)ChangeShape.Instance.Rebuild(change, leaf => leaf));
-    }
-
-    /// <summary>The bytes of a change, on one line.</summary>
-    public static byte[] Write(Change change)
-    {
-        var writer = new CanonicalWriter(isShort: true);
-        ChangeShape.Instance.Write(writer, ChangeShape.Instance.Rebuild(change, leaf => leaf));
-        return writer.Finish();
+        return reading.Count > 0 ? new(reading.Reasons()) : new(Order(change));
     }
 
     private static IEnumerable<Reason> Forbidden(Change change, string where) => change switch

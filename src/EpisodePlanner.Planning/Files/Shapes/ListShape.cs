@@ -22,12 +22,11 @@ internal sealed class ListShape<T>(Shape element, int least, int most, bool anyO
             return Placeholder;
         }
 
-        if (items.Length < least || items.Length > most)
+        if (!reading.IsStored)
         {
-            reading.Refuse(Arrays.CountProblem(items.Length, least, most));
+            CheckItems(items, reading);
         }
 
-        Arrays.RefuseRepeatedIds(items, reading);
         return ValueList.Create<T>(items);
     }
 
@@ -78,6 +77,16 @@ internal sealed class ListShape<T>(Shape element, int least, int most, bool anyO
     }
 
     public override JsonObject Describe(SchemaParts parts) => Arrays.Describe(parts.Of(element), least, most);
+
+    private void CheckItems(T[] items, Reading reading)
+    {
+        if (items.Length < least || items.Length > most)
+        {
+            reading.Refuse(Arrays.CountProblem(items.Length, least, most));
+        }
+
+        Arrays.RefuseRepeatedIds(items, reading);
+    }
 
     private bool IsSorted(T[] items)
     {

@@ -1,3 +1,5 @@
+using EpisodePlanner.Planning;
+
 namespace EpisodePlanner.Data;
 
 /// <summary>Why the database can't do its work now.</summary>
@@ -40,4 +42,10 @@ public sealed class StorageTroubleException : Exception
 
     /// <summary>The kind.</summary>
     public StorageTrouble Trouble { get; }
+
+    /// <summary>A row that can't be read.</summary>
+    internal static StorageTroubleException Damaged(string row, ValueList<Reason> reasons) => new(
+        StorageTrouble.Damaged,
+        $"The stored row {row} is damaged: {string.Join(' ', reasons.Take(3).Select(reason => $"{reason.Where}: {reason.Says}"))} "
+            + "Bring the database back from a copy.");
 }

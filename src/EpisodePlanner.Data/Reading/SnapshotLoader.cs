@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using EpisodePlanner.Data.Rows;
+using EpisodePlanner.Planning;
+using Microsoft.EntityFrameworkCore;
+
+namespace EpisodePlanner.Data.Reading;
+
+/// <summary>Puts a workshop together from its rows. What was sound when it was written is not checked again.</summary>
+internal sealed class SnapshotLoader(Storage storage)
+{
+    /// <summary>The workshop as it is stored now; null where there is none, or it was deleted.</summary>
+    /// <exception cref="StorageTroubleException">A row is damaged.</exception>
+    public async Task<DatedSnapshot?> Load(PlannerContext context, Id workshop, CancellationToken stop)
+    {
+        // One transaction, so that all rows are of one version.
+        await using var reading = await storage.BeginReading(context, stop);
+        var key = workshop.ToString();
+        var head = await context.Workshops.AsNoTracking()
+            .SingleOrDefaultAsync(row => row.Id == key && row.DeletedAt == null, stop);
+        if (head is null)
+        {
+            return null;
+        }
+
+        List<AggregateRow> rows = [];
+        foreach (var table in Tables.All)
+        {
+            rows.AddRange(await table.Living(context, key, stop));
+        }
+
+        var versions = rows.ToImmutableDictionary(row => row.What, row => row.Version);
+        var snapshot = new Snapshot(workshop, Assemble(key, rows), head.Version, head.PlannedAt, versions);
+        return new DatedSnapshot(snapshot, head.ChangedAt);
+    }
+
+    private static Workshop Assemble(string id, List<AggregateRow> rows)
+    {
+        // Reading the bodies is most of the work, and each is on its own.
+        var values = new object[rows.Count];
+        Parallel.For(0, values.Length, i => values[i] = rows[i].Value());
+        var about = values.OfType<AboutBody>().FirstOrDefault() ?? throw StorageTroubleException.Damaged(
+            $"'{Aggregate.About}' of workshop {id}", [new Reason("$", "It is missing.")]);
+        var workshop = about.Begin() with
+        {
+            Settings = values.OfType<Settings>().FirstOrDefault() ?? new Settings(),
+            Accepted = values.OfType<AcceptedPlan>().FirstOrDefault(),
+        };
+        var things = values.OfType<IThing>().ToLookup(thing => thing.GetType());
+        return ThingKinds.All.Aggregate(workshop, (whole, kind) => kind.With(whole, things[kind.Type]));
+    }
+}

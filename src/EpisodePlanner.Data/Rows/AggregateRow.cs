@@ -1,0 +1,33 @@
+using EpisodePlanner.Planning;
+using NodaTime;
+
+namespace EpisodePlanner.Data.Rows;
+
+/// <summary>What the rows of all aggregates share.</summary>
+internal abstract class AggregateRow
+{
+    public required string Workshop { get; set; }
+
+    public required string Id { get; set; }
+
+    /// <summary>Who added it first.</summary>
+    public required string Owner { get; set; }
+
+    /// <summary>The workshop's version at which it was changed or deleted last.</summary>
+    public long Version { get; set; }
+
+    public Instant? DeletedAt { get; set; }
+
+    /// <summary>The aggregate that the row holds.</summary>
+    public abstract Aggregate What { get; }
+
+    /// <summary>What it is called, for lists.</summary>
+    public abstract string Title { get; }
+
+    /// <summary>Takes the members of a thing, or of a single.</summary>
+    public abstract void Hold(object value);
+
+    /// <summary>The thing or single that the row holds.</summary>
+    /// <exception cref="StorageTroubleException">What is stored is damaged.</exception>
+    public abstract object Value();
+}

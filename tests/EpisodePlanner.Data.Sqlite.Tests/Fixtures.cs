@@ -1,0 +1,3 @@
+using EpisodePlanner.Data.Sqlite.Tests;
+
+[assembly: AssemblyFixture(typeof(SqliteStores))]

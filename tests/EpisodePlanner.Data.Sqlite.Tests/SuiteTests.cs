@@ -1,0 +1,5 @@
+using EpisodePlanner.Data.Tests;
+
+namespace EpisodePlanner.Data.Sqlite.Tests;
+
+public sealed class SqliteBasicsTests(SqliteStores stores) : BasicsSuite(stores);

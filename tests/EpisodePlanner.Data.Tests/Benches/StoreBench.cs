@@ -1,0 +1,67 @@
+using System.Security.Cryptography;
+using EpisodePlanner.Databases;
+using EpisodePlanner.Planning;
+
+namespace EpisodePlanner.Data.Tests;
+
+/// <summary>A store over a database of its own, with a clock that the test moves.</summary>
+public sealed class StoreBench : IAsyncDisposable
+{
+    public const string Maker = "Anna";
+
+    private readonly Func<ITestDatabase, Storage> open;
+
+    private StoreBench(ITestDatabase database, Func<ITestDatabase, Storage> open, TestClock clock)
+    {
+        (Database, this.open, Clock) = (database, open, clock);
+        Storage = open(database);
+        Store = new WorkshopStore(Storage, new IdSource(clock, RandomNumberGenerator.Create()), clock);
+        Supposes = new SupposeStore(Store);
+    }
+
+    public ITestDatabase Database { get; }
+
+    public TestClock Clock { get; }
+
+    public Storage Storage { get; }
+
+    public WorkshopStore Store { get; }
+
+    public SupposeStore Supposes { get; }
+
+    public static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    public static async Task<StoreBench> Over(ITestDatabase database, Func<ITestDatabase, Storage> open)
+    {
+        var bench = new StoreBench(database, open, new TestClock());
+        await bench.Storage.Prepare(Stop);
+        return bench;
+    }
+
+    /// <summary>Another store over the same database, as another process would have it: nothing is in its memory.</summary>
+    public async Task<StoreBench> Again()
+    {
+        var other = new StoreBench(Database, open, Clock);
+        await other.Storage.Prepare(Stop);
+        return other;
+    }
+
+    /// <summary>Makes a workshop.</summary>
+    public async Task<Snapshot> Create(Workshop workshop) =>
+        Assert.IsType<Made>(await Store.Create(workshop, Maker, null, Stop)).Now;
+
+    /// <summary>Makes a change that must succeed.</summary>
+    public async Task<Made> Make(Id workshop, Change change) => Assert.IsType<Made>(await Try(workshop, change));
+
+    /// <summary>Makes a change that may fail.</summary>
+    public Task<EditOutcome> Try(Id workshop, Change change, Expectation? expects = null, RequestKey? key = null) =>
+        Store.Make(workshop, new Edit(change, Maker) { Expects = expects ?? Expectation.None, Key = key }, Stop);
+
+    /// <summary>The workshop as it is now.</summary>
+    public async Task<Snapshot> Now(Id workshop) => (await Store.Find(workshop, Stop)).Found!;
+
+    /// <summary>The workshop as one sees it who remembers nothing.</summary>
+    public async Task<Snapshot> Cold(Id workshop) => await (await Again()).Now(workshop);
+
+    public ValueTask DisposeAsync() => Database.DisposeAsync();
+}
