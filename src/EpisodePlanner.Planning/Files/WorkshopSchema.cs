@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using EpisodePlanner.Planning.Files.Shapes;
 
 namespace EpisodePlanner.Planning.Files;
@@ -20,11 +21,7 @@ public static class WorkshopSchema
     /// </summary>
     public static string Write()
     {
-        var parts = new SchemaParts(new XmlDocumentation(
-        [
-            DocumentationOf("EpisodePlanner.Planning"),
-            DocumentationOf("EpisodePlanner.Scheduling"),
-        ]));
+        var parts = new SchemaParts(Documentation([]));
         var root = ShapeFactory.Record<Workshop>().Describe(parts);
         root.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
         root.Insert(1, "title", "Workshop file of Episode Planner");
@@ -32,5 +29,30 @@ public static class WorkshopSchema
         return root.ToJsonString(Layout) + "\n";
     }
 
-    private static string DocumentationOf(string assembly) => Path.Combine(AppContext.BaseDirectory, assembly + ".xml");
+    /// <summary>
+    /// The schemas of the workshop, of everything in it, of a change, and of other records that
+    /// <see cref="WorkshopFile.Read{T}(ReadOnlyMemory{byte})"/> reads, each by its name, for a document that holds them.
+    /// </summary>
+    /// <param name="root">Where the document keeps schemas, as references begin: "#/components/schemas/".</param>
+    /// <param name="records">The other records.</param>
+    public static JsonObject Parts(string root, IReadOnlyList<Type> records)
+    {
+        var parts = new SchemaParts(Documentation(records), root);
+        foreach (var type in records.Prepend(typeof(Workshop)))
+        {
+            parts.Of(ShapeFactory.Record(type));
+        }
+
+        parts.Of(ChangeShape.Instance);
+        return parts.Definitions;
+    }
+
+    /// <summary>The name of a record's schema among <see cref="Parts"/>.</summary>
+    public static string NameOf(Type record) => ShapeFactory.Record(record).PartName!;
+
+    private static XmlDocumentation Documentation(IEnumerable<Type> records) => new(records
+        .Select(type => type.Assembly.GetName().Name!)
+        .Concat(["EpisodePlanner.Planning", "EpisodePlanner.Scheduling"])
+        .Distinct()
+        .Select(assembly => Path.Combine(AppContext.BaseDirectory, assembly + ".xml")));
 }

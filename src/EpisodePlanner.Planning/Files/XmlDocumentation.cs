@@ -27,6 +27,9 @@ internal sealed partial class XmlDocumentation
         : name.EndsWith(".Id", StringComparison.Ordinal) ? summaries.GetValueOrDefault($"P:{typeof(IThing).FullName}.Id")
         : null;
 
+    /// <summary>The name of a type in documentation files; that of its definition where it is generic.</summary>
+    public static string NameOf(Type type) => (type.IsGenericType ? type.GetGenericTypeDefinition() : type).FullName!;
+
     private static string Plain(XElement summary)
     {
         foreach (var reference in summary.Descendants().Where(element => element.Attribute("cref") is not null).ToList())

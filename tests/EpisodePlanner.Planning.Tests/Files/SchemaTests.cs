@@ -36,6 +36,22 @@ public sealed class SchemaTests
     }
 
     [Fact]
+    public void Parts_DescribeChangesAsTheyAreWritten()
+    {
+        var parts = WorkshopSchema.Parts("#/$defs/", []);
+        parts["change"]!.AsObject().Remove("discriminator"); // OpenAPI's own keyword
+        var schema = JsonSchema.FromText(new JsonObject { ["$ref"] = "#/$defs/change", ["$defs"] = parts }.ToJsonString());
+        var batch = new Batch([
+            .. Differences.Between(Sample.Sound with { Tasks = [], Zone = "UTC" }, Sample.Sound)!.Changes,
+            new TaskChange(new Id("weld"), null),
+        ]);
+
+        Assert.True(IsValid(schema, ChangeFile.Write(batch)));
+        Assert.False(IsValid(schema, Bytes.Of("""{ "kind": "task", "id": "weld" }""")));
+        Assert.False(IsValid(schema, Bytes.Of("""{ "kind": "tusk", "id": "weld", "remove": true }""")));
+    }
+
+    [Fact]
     public void TheSample_IsValid() => Assert.True(IsValid(Samples.Whole));
 
     [Theory]
@@ -55,10 +71,12 @@ public sealed class SchemaTests
         Assert.False(WorkshopFile.Read(bytes).IsRead, root.ToJsonString());
     }
 
-    private static bool IsValid(byte[] bytes)
+    private static bool IsValid(byte[] bytes) => IsValid(Schema, bytes);
+
+    private static bool IsValid(JsonSchema schema, byte[] bytes)
     {
         using var document = JsonDocument.Parse(bytes);
-        return Schema.Evaluate(document.RootElement, Options).IsValid;
+        return schema.Evaluate(document.RootElement, Options).IsValid;
     }
 
     private static void Spoil(JsonNode root, Random random)

@@ -27,7 +27,7 @@ public sealed partial class HouseTests
                 ]),
             ["Web"] = (
                 ["Scheduling", "Planning", "Proving", "Writing", "Data", "Data.Sqlite", "Data.PostgreSql"],
-                ["System.CommandLine"]),
+                ["Microsoft.AspNetCore.OpenApi", "Scalar.AspNetCore", "System.CommandLine"]),
         };
 
     private static IEnumerable<ProjectFile> Sources => ProjectFile.In("src");

@@ -48,10 +48,24 @@ internal sealed class ChangeShape : Shape
         return ReferenceEquals(rebuilt, form) ? value : ((IChangeForm)rebuilt).ToChange(out _)!;
     }
 
+    public override string PartName => "change";
+
     public override JsonObject Describe(SchemaParts parts)
     {
-        var each = ChangeKinds.Shapes.Select(pair => (JsonNode?)Describe(pair.Key, pair.Value, parts));
-        return new JsonObject { ["oneOf"] = new JsonArray([.. each]) };
+        var (each, mapping) = (new JsonArray(), new JsonObject());
+        foreach (var (kind, shape) in ChangeKinds.Shapes)
+        {
+            var name = kind + "Change";
+            each.Add((JsonNode)parts.Refer(name, within => Describe(kind, shape, within)));
+            mapping[kind] = parts.AddressOf(name);
+        }
+
+        return new JsonObject
+        {
+            ["description"] = "One change; its member \"kind\" says of what.",
+            ["oneOf"] = each,
+            ["discriminator"] = new JsonObject { ["propertyName"] = KindMember, ["mapping"] = mapping },
+        };
     }
 
     private static object Read(Shape shape, JsonElement element, Reading reading)
@@ -97,7 +111,20 @@ internal sealed class ChangeShape : Shape
     private static JsonObject Describe(string kind, Shape shape, SchemaParts parts)
     {
         var schema = shape.Describe(parts);
-        schema["properties"]![KindMember] = new JsonObject { ["const"] = kind };
+        schema["properties"]![KindMember] = new JsonObject
+        {
+            ["description"] = "Which kind of change it is.",
+            ["type"] = "string",
+            ["const"] = kind,
+        };
+        if (shape.Type.IsGenericType)
+        {
+            schema["oneOf"] = new JsonArray(Required("to"), Required("remove"));
+        }
+
         return schema;
     }
+
+    /// <summary>A thing is either put or removed.</summary>
+    private static JsonObject Required(string member) => new() { ["required"] = new JsonArray(member) };
 }

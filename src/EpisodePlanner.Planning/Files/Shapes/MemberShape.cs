@@ -17,7 +17,7 @@ internal abstract class MemberShape(PropertyInfo property, Shape shape)
     public bool IsRequired { get; } = property.IsDefined(typeof(RequiredMemberAttribute));
 
     /// <summary>Its name in the documentation file.</summary>
-    public string DocumentationName { get; } = $"P:{property.DeclaringType!.FullName}.{property.Name}";
+    public string DocumentationName { get; } = $"P:{XmlDocumentation.NameOf(property.DeclaringType!)}.{property.Name}";
 
     /// <summary>The value; null where absent.</summary>
     public abstract object? Get(object owner);

@@ -6,11 +6,16 @@ using EpisodePlanner.Planning.Files.Text;
 namespace EpisodePlanner.Planning.Files.Shapes;
 
 /// <summary>Decimal or whole numbers between two bounds.</summary>
-internal sealed class NumberShape(bool whole, decimal least, decimal most) : Shape
+internal sealed class NumberShape(Type type, decimal least, decimal most) : Shape
 {
-    private readonly Func<decimal, object> box = whole ? number => (int)number : number => number;
+    private readonly bool whole = type != typeof(decimal);
 
-    public override Type Type => whole ? typeof(int) : typeof(decimal);
+    private readonly Func<decimal, object> box =
+        type == typeof(int) ? number => (int)number
+        : type == typeof(long) ? number => (long)number
+        : number => number;
+
+    public override Type Type => type;
 
     public override string Wanted =>
         $"a {(whole ? "whole number" : "number")} from {Say.Number(least)} to {Say.Number(most)}";
@@ -65,5 +70,10 @@ internal sealed class NumberShape(bool whole, decimal least, decimal most) : Sha
         return text is "-0" ? "0" : text;
     }
 
-    private decimal Unbox(object value) => whole ? (int)value : (decimal)value;
+    private static decimal Unbox(object value) => value switch
+    {
+        int number => number,
+        long number => number,
+        _ => (decimal)value,
+    };
 }

@@ -29,6 +29,9 @@ internal sealed class RecordShape<T> : Shape, IRecordShape
 
     public override bool IsLeaf => false;
 
+    public override string PartName { get; } = JsonNamingPolicy.CamelCase.ConvertName(
+        string.Join("Of", typeof(T).GetGenericArguments().Select(of => of.Name).Prepend(typeof(T).Name.Split('`')[0])));
+
     public IReadOnlyList<MemberShape> Members => members;
 
     /// <summary>A copy of a record with one member changed.</summary>

@@ -27,6 +27,9 @@ internal abstract class Shape
     /// <summary>A total order that agrees with equality; lists without an order of their own are sorted by it.</summary>
     public abstract int Compare(object left, object right);
 
+    /// <summary>The name under which a schema document keeps these values; null where they have none.</summary>
+    public virtual string? PartName => null;
+
     /// <summary>The JSON Schema of the values.</summary>
     public abstract JsonObject Describe(SchemaParts parts);
 

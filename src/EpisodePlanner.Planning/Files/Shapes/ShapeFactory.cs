@@ -35,7 +35,7 @@ internal static class ShapeFactory
         return type switch
         {
             _ when type == typeof(string) => Text(property),
-            _ when type == typeof(int) || type == typeof(decimal) => Number(property, type == typeof(int)),
+            _ when type == typeof(int) || type == typeof(long) || type == typeof(decimal) => Number(property, type),
             _ when IsGeneric(type, typeof(ValueList<>)) => List(property, type),
             _ => Of(type),
         };
@@ -61,11 +61,11 @@ internal static class ShapeFactory
         return new StringShape(limits?.MinimumLength ?? 0, limits?.MaximumLength ?? LongestUnlimitedText, manyLines);
     }
 
-    private static NumberShape Number(PropertyInfo property, bool whole)
+    private static NumberShape Number(PropertyInfo property, Type type)
     {
         var range = property.GetCustomAttribute<RangeAttribute>()
             ?? throw new InvalidOperationException($"{property.DeclaringType}.{property.Name} needs a [Range].");
-        return new NumberShape(whole, ToDecimal(range.Minimum), ToDecimal(range.Maximum));
+        return new NumberShape(type, ToDecimal(range.Minimum), ToDecimal(range.Maximum));
     }
 
     private static Shape List(PropertyInfo property, Type type)

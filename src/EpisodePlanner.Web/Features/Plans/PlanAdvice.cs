@@ -22,4 +22,16 @@ public sealed record PlanAdvice
 
     /// <summary>What was taken for granted, by how far it moves the next upload.</summary>
     public required ValueList<Assumption> Assumed { get; init; }
+
+    /// <summary>A plan with all that follows from it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="stop">Ends the trials; what comes out is then to be dropped.</param>
+    public static PlanAdvice Of(Plan plan, CancellationToken stop) => new()
+    {
+        Plan = plan,
+        Next = NextThing.Of(plan),
+        Tonight = RunsTonight.Of(plan, stop: stop),
+        FilmFirst = Filming.First(plan),
+        Assumed = AssumptionRanking.Rank(plan, stop: stop),
+    };
 }

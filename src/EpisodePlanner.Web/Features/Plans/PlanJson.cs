@@ -15,6 +15,16 @@ public static class PlanJson
         NewLine = "\n",
     });
 
+    private static readonly PlanJsonContext Short = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    /// <summary>The document of a plan on one line, for programs that ask over the network.</summary>
+    public static byte[] Write(PlanAdvice advice) =>
+        JsonSerializer.SerializeToUtf8Bytes(new PlanDocuments(advice.Plan).Of(advice), Short.PlanDocument);
+
     /// <summary>Writes the document of a plan, closed by a line feed.</summary>
     public static void Write(PlanAdvice advice, TextWriter output)
     {

@@ -92,6 +92,13 @@ public static class ProblemTypes
         "The header Host names a server that this one does not answer for. Names it should answer for, beside its own loopback "
         + "address, are listed in EPISODE_PLANNER_HOSTS.");
 
+    /// <summary>What was asked for breaks the rules of the workshop.</summary>
+    public static ProblemType BrokenRules { get; } = new(
+        "broken-rules", Status422UnprocessableEntity, "The workshop would not be sound",
+        "What was sent can be read, and does not fit the workshop as it is: something it refers to is not there, links would "
+        + "close a circle, or another rule that spans things is broken. 'errors' names every place at once, as a JSON path into "
+        + "the workshop, with a sentence that says what would be right. Nothing was changed.");
+
     /// <summary>The key of the request belongs to another one.</summary>
     public static ProblemType KeyReused { get; } = new(
         "key-reused", Status422UnprocessableEntity, "The key belongs to another request",
@@ -124,7 +131,7 @@ public static class ProblemTypes
     public static ValueList<ProblemType> All { get; } =
     [
         Invalid, Malformed, NoToken, RefusedOrigin, NotFound, WrongMethod, NotAcceptable, TimedOut, Conflict, Gone, Stale,
-        TooLarge, AddressTooLong, UnsupportedMedia, UnknownHost, KeyReused, PreconditionRequired, Internal,
+        TooLarge, AddressTooLong, UnsupportedMedia, UnknownHost, BrokenRules, KeyReused, PreconditionRequired, Internal,
         StorageUnavailable, TooSlow,
     ];
 

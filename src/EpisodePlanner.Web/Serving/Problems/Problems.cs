@@ -26,6 +26,13 @@ public static class Problems
     /// <param name="says">What is wrong, and what would be right.</param>
     public static Problem Invalid(string where, string says) => Invalid([new Reason(where, says)]);
 
+    /// <summary>What was asked for breaks the rules of the workshop.</summary>
+    /// <param name="reasons">Everything that speaks against it; at least one.</param>
+    public static Problem Broken(IReadOnlyCollection<Reason> reasons) => new(Document(ProblemTypes.BrokenRules, Count(reasons)) with
+    {
+        Errors = reasons.Select(reason => new ProblemError(reason.Where, reason.Says)).ToValueList(),
+    });
+
     /// <summary>There is nothing at the address.</summary>
     public static Problem NotFound(string detail) => Of(ProblemTypes.NotFound, detail);
 

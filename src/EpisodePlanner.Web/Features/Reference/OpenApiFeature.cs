@@ -1,0 +1,40 @@
+using Microsoft.OpenApi;
+using Scalar.AspNetCore;
+
+namespace EpisodePlanner.Web.Features.Reference;
+
+/// <summary>The description of the API for programs (OpenAPI 3.1), and a page to browse it.</summary>
+internal static class OpenApiFeature
+{
+    /// <summary>Where the description is.</summary>
+    public const string DocumentPath = "/openapi/v1.json";
+
+    /// <summary>Where the page is.</summary>
+    public const string PagePath = "/reference";
+
+    private const string DocumentName = "v1";
+
+    /// <summary>Adds the description.</summary>
+    public static IServiceCollection AddReference(this IServiceCollection services) => services
+        .AddSingleton<ReferenceSchemas>()
+        .AddOpenApi(DocumentName, options =>
+        {
+            options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            options.ShouldInclude = description => $"/{description.RelativePath}".StartsWith(Api.Root, StringComparison.Ordinal);
+            options.AddOperationTransformer<OperationDescription>();
+            options.AddDocumentTransformer<DocumentDescription>();
+        });
+
+    /// <summary>Maps the description and its page, which asks nothing of other hosts.</summary>
+    public static void MapReference(this IEndpointRouteBuilder endpoints)
+    {
+        endpoints.MapOpenApi("/openapi/{documentName}.json");
+        endpoints.MapScalarApiReference(PagePath, options =>
+        {
+            options.WithTitle("Episode Planner: API").WithOpenApiRoutePattern(DocumentPath).DisableAgent().DisableMcp();
+            options.DefaultFonts = false;
+            options.Telemetry = false;
+            options.ShowDeveloperTools = DeveloperToolsVisibility.Never;
+        });
+    }
+}
