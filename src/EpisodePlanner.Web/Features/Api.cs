@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using EpisodePlanner.Web.Features.Changing;
 using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
@@ -19,8 +20,8 @@ public static class Api
 
     /// <summary>Adds what the endpoints need beside the stores and a <see cref="TimeProvider"/>.</summary>
     public static IServiceCollection AddApi(this IServiceCollection services) => services
+        .ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = JsonNumberHandling.Strict)
         .AddReference()
-        .AddSingleton<NewIds>()
         .AddSingleton<PlanDesk>()
         .AddSingleton<Importing>();
 

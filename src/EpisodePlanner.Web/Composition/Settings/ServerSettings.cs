@@ -35,7 +35,7 @@ public sealed record ServerSettings
         [.. Hosts, .. Addresses.Where(address => !address.IsEverywhere).Select(address => address.Host)]);
 
     /// <summary>The SQLite file.</summary>
-    public string DatabaseFile => Path.Combine(DataFolder, IsDemo ? "demo.db" : "workshops.db");
+    public string DatabaseFile => Path.Combine(DataFolder, IsDemo ? "demo.db" : "episode-planner.db");
 
     /// <summary>Where the data is, for people; without secrets.</summary>
     public string DataPlace => PostgreSql is null ? DatabaseFile : "the PostgreSQL of EPISODE_PLANNER_POSTGRES";

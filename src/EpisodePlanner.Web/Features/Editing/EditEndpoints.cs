@@ -62,7 +62,7 @@ internal static class EditEndpoints
     }
 
     /// <summary>The form of a new thing: its address holds its id, so that a form sent twice adds one thing.</summary>
-    private static IResult New(FoundDesk found, string kind, string? series, NewIds ids, TimeProvider clock)
+    private static IResult New(FoundDesk found, string kind, string? series, IdSource ids, TimeProvider clock)
     {
         if (ThingKinds.Find(kind) is not { } known)
         {

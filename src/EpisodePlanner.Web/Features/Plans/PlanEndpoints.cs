@@ -22,7 +22,8 @@ internal static class PlanEndpoints
             "getPlan",
             "The plan with all its parts.",
             "Dates of tasks, stages and episodes with their causes and chains, silences, the next thing, tonight's runs, what "
-            + "to film first, findings, and what was assumed. The same until something is changed, or a start or a slot has passed.");
+            + "to film first, findings, and what was assumed. The same until something is changed, or a start or a slot has passed.")
+            .Produces<PlanDocument>();
         group.MapPost("/accept", Accept).Named(
             "acceptPlan",
             "Accepts the plan that If-Match names.",

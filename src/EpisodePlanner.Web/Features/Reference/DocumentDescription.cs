@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -8,9 +7,6 @@ namespace EpisodePlanner.Web.Features.Reference;
 /// <param name="schemas">The schemas of bodies.</param>
 internal sealed class DocumentDescription(ReferenceSchemas schemas) : IOpenApiDocumentTransformer
 {
-    /// <summary>The name of the schema of problems.</summary>
-    public const string ProblemSchema = "problem";
-
     private static readonly Dictionary<string, string> TagSays = new()
     {
         ["Workshops"] = "Everything one maker plans is a workshop.",
@@ -37,7 +33,7 @@ internal sealed class DocumentDescription(ReferenceSchemas schemas) : IOpenApiDo
         document.Security = [];
         document.Components ??= new OpenApiComponents();
         document.Components.Schemas ??= new Dictionary<string, IOpenApiSchema>();
-        foreach (var (name, schema) in schemas.Components.Append(new(ProblemSchema, Problem())))
+        foreach (var (name, schema) in schemas.Components.Append(new(ProblemDescriptions.SchemaName, ProblemDescriptions.Schema())))
         {
             document.Components.Schemas[name] = Schemas.Parse(schema!.AsObject(), document);
         }
@@ -52,46 +48,4 @@ internal sealed class DocumentDescription(ReferenceSchemas schemas) : IOpenApiDo
         Name = name,
         Description = TagSays.GetValueOrDefault(name, $"One of the workshop's sets of things: {name}."),
     };
-
-    private static JsonObject Problem() => JsonNode.Parse("""
-        {
-          "type": "object",
-          "description": "Why a request was not carried out (RFC 9457).",
-          "required": ["type", "title", "status", "detail"],
-          "properties": {
-            "type": { "type": "string", "format": "uri-reference", "description": "The kind of problem, an address that explains it." },
-            "title": { "type": "string", "description": "The kind of problem in words." },
-            "status": { "type": "integer", "minimum": 400, "maximum": 599, "description": "The status code." },
-            "detail": { "type": "string", "description": "What is wrong this time, and what would be right." },
-            "instance": { "type": "string", "format": "uri-reference", "description": "The request." },
-            "errors": {
-              "type": "array",
-              "description": "Everything that is wrong, each with its place.",
-              "items": {
-                "type": "object",
-                "required": ["where", "says"],
-                "properties": {
-                  "where": { "type": "string", "description": "The place as a JSON path." },
-                  "says": { "type": "string", "description": "What is wrong there, and what would be right." }
-                }
-              }
-            },
-            "yours": { "type": ["string", "null"], "description": "For a stale request: the tags that it named." },
-            "current": { "type": ["string", "null"], "description": "For a stale request: the tag of what is there; null where nothing is." },
-            "things": {
-              "type": "array",
-              "description": "For a stale batch: what was changed since.",
-              "items": {
-                "type": "object",
-                "required": ["kind", "id"],
-                "properties": {
-                  "kind": { "type": "string", "description": "Its kind." },
-                  "id": { "type": "string", "description": "Its id." },
-                  "current": { "type": ["string", "null"], "description": "Its tag; null where it is gone." }
-                }
-              }
-            }
-          }
-        }
-        """)!.AsObject();
 }

@@ -1,5 +1,3 @@
-using System.Text.Json;
-using EpisodePlanner.Web.Serving;
 using EpisodePlanner.Web.Serving.Answers;
 using EpisodePlanner.Web.Serving.Requests;
 using Microsoft.AspNetCore.OpenApi;
@@ -11,90 +9,53 @@ namespace EpisodePlanner.Web.Features.Reference;
 /// <summary>Describes an operation by what its handler's arguments and results say of themselves.</summary>
 internal sealed class OperationDescription : IOpenApiOperationTransformer
 {
-    private const string ProblemType = "application/problem+json";
-
     /// <inheritdoc/>
-    public async Task TransformAsync(
+    public Task TransformAsync(
         OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
     {
-        var metadata = context.Description.ActionDescriptor.EndpointMetadata;
-        operation.Parameters = [.. ParameterDescriptions.Of(context.Description.RelativePath!, metadata, context.Document!)];
+        var (metadata, document) = (context.Description.ActionDescriptor.EndpointMetadata, context.Document!);
+        operation.Parameters = [.. ParameterDescriptions.Of(context.Description.RelativePath!, metadata, document)];
         if (metadata.OfType<BodyOf>().FirstOrDefault() is { } body)
         {
             operation.RequestBody = new OpenApiRequestBody
             {
                 Required = true,
-                Content = new Dictionary<string, OpenApiMediaType> { [Bytes.Json] = await Media(body.Type, context, cancellationToken) },
+                Content = new Dictionary<string, OpenApiMediaType> { [Bytes.Json] = Media(body.Type, document) },
             };
         }
 
+        var found = operation.Responses ?? [];
         operation.Responses = [];
         foreach (var gives in metadata.OfType<Gives>().OrderBy(gives => gives.Status))
         {
-            operation.Responses[$"{gives.Status}"] = await Answer(gives, metadata, context, cancellationToken);
+            var known = found.TryGetValue($"{gives.Status}", out var response) ? response.Content : null;
+            operation.Responses[$"{gives.Status}"] = Answer(gives, known, metadata, document);
         }
 
-        foreach (var problems in metadata.OfType<Refuses>().SelectMany(refuses => refuses.Types).Distinct().GroupBy(p => p.Status))
+        var problems = metadata.OfType<Refuses>().SelectMany(refuses => refuses.Types).Distinct();
+        foreach (var alike in problems.GroupBy(type => type.Status).OrderBy(group => group.Key))
         {
-            operation.Responses[$"{problems.Key}"] = Refusal([.. problems], context.Document!);
+            operation.Responses[$"{alike.Key}"] = ProblemDescriptions.Of([.. alike], document);
         }
+
+        return Task.CompletedTask;
     }
 
-    private static async Task<OpenApiResponse> Answer(
-        Gives gives, IList<object> metadata, OpenApiOperationTransformerContext context, CancellationToken stop)
-    {
-        var response = new OpenApiResponse
+    private static OpenApiResponse Answer(
+        Gives gives, IDictionary<string, OpenApiMediaType>? known, IList<object> metadata, OpenApiDocument document) => new()
         {
             Description = ReasonPhrases.GetReasonPhrase(gives.Status),
-            Headers = AnswerHeaders.Of(gives, metadata),
+            Headers = AnswerHeaders.Of(gives, metadata, document),
+            Content = gives.Type is not { } type ? null
+                : type != typeof(string) && !ReferenceSchemas.Knows(type) ? known
+                : gives.ContentTypes.DefaultIfEmpty(Bytes.Json).ToDictionary(contentType => contentType, _ => Media(type, document)),
         };
-        if (gives.Type is { } type)
-        {
-            response.Content = new Dictionary<string, OpenApiMediaType>();
-            foreach (var contentType in gives.ContentTypes.DefaultIfEmpty(Bytes.Json))
-            {
-                response.Content[contentType] = await Media(type, context, stop);
-            }
-        }
 
-        return response;
-    }
-
-    private static OpenApiResponse Refusal(ProblemType[] problems, OpenApiDocument document) => new()
+    private static OpenApiMediaType Media(Type type, OpenApiDocument document) => new()
     {
-        Description = string.Join("; ", problems.Select(problem => $"{problem.Title} (/problems/{problem.Name})")),
-        Content = new Dictionary<string, OpenApiMediaType>
-        {
-            [ProblemType] = new OpenApiMediaType { Schema = new OpenApiSchemaReference(DocumentDescription.ProblemSchema, document) },
-        },
+        Schema = type == typeof(string)
+            ? new OpenApiSchema { Type = JsonSchemaType.String }
+            : new OpenApiSchemaReference(ReferenceSchemas.NameOf(type), document),
+        Example = ReferenceExamples.Find(type),
     };
-
-    private static async Task<IOpenApiSchema> Schema(Type type, OpenApiOperationTransformerContext context, CancellationToken stop)
-    {
-        if (ReferenceSchemas.Knows(type))
-        {
-            return new OpenApiSchemaReference(ReferenceSchemas.NameOf(type), context.Document);
-        }
-
-        var schema = await context.GetOrCreateSchemaAsync(type, null, stop);
-        return type == typeof(string) ? schema : new OpenApiSchemaReference(AddComponent(type.Name, schema, context.Document!), context.Document);
-    }
-
-    private static string AddComponent(string type, OpenApiSchema schema, OpenApiDocument document)
-    {
-        var name = JsonNamingPolicy.CamelCase.ConvertName(type);
-        document.AddComponent<IOpenApiSchema>(name, schema);
-        return name;
-    }
-
-    private static async Task<OpenApiMediaType> Media(Type type, OpenApiOperationTransformerContext context, CancellationToken stop)
-    {
-        var media = new OpenApiMediaType { Schema = await Schema(type, context, stop) };
-        if (ReferenceExamples.Find(type) is { } example)
-        {
-            media.Example = example;
-        }
-
-        return media;
-    }
 }

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Things;
@@ -30,11 +31,23 @@ internal static class ParameterDescriptions
             "0199e1a4-7c1e-7a7b-9a57-3f0d8a9c1b2e"),
     };
 
-    /// <summary>All of them.</summary>
+    /// <summary>All of them; those of paths and headers are shared by all operations.</summary>
     public static IEnumerable<IOpenApiParameter> Of(string path, IList<object> metadata, OpenApiDocument document) =>
-        RoutePatternFactory.Parse(path).Parameters.Select(parameter => OfPath(parameter.Name, document))
-            .Concat(metadata.OfType<QueryOf>().SelectMany(query => OfQuery(query.Type, document)))
-            .Concat(metadata.OfType<TakesHeaders>().SelectMany(headers => headers.Names).Distinct().Select(name => OfHeader(name, document)));
+    [
+        .. RoutePatternFactory.Parse(path).Parameters.Select(parameter => Shared(OfPath(parameter.Name, document), document)),
+        .. metadata.OfType<QueryOf>().SelectMany(query => OfQuery(query.Type, document)),
+        .. metadata.OfType<TakesHeaders>().SelectMany(headers => headers.Names).Distinct()
+            .Select(name => Shared(OfHeader(name, document), document)),
+    ];
+
+    private static OpenApiParameterReference Shared(OpenApiParameter parameter, OpenApiDocument document)
+    {
+        var name = JsonNamingPolicy.CamelCase.ConvertName(parameter.Name!.Replace("-", "", StringComparison.Ordinal));
+        document.Components ??= new OpenApiComponents();
+        document.Components.Parameters ??= new SortedDictionary<string, IOpenApiParameter>(StringComparer.Ordinal);
+        document.Components.Parameters.TryAdd(name, parameter);
+        return new OpenApiParameterReference(name, document);
+    }
 
     private static OpenApiParameter OfPath(string name, OpenApiDocument document) => new()
     {

@@ -29,7 +29,8 @@ internal static class SupposeEndpoints
             .Refusing(ProblemTypes.BrokenRules);
         group.MapDelete("/{id}", Drop).Named("deleteSuppose", "Drops a draft.");
         group.MapRead("/{id}/plan", Plan).Named("getSupposePlan", "The plan as it would be if the draft were kept now.")
-            .Refusing(ProblemTypes.BrokenRules);
+            .Refusing(ProblemTypes.BrokenRules)
+            .Produces<PlanDocument>();
         group.MapPost("/{id}/keep", Keep).Named(
             "keepSuppose", "Makes the changes of a draft real, all or none, and drops it.")
             .Refusing(ProblemTypes.BrokenRules);

@@ -42,9 +42,10 @@ public sealed class Problem : IResult, IStatusCodeHttpResult, IValueHttpResult<P
             response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
+        // Without the request's token: a request whose time is over is told so when the token is cancelled already.
         if (!HttpMethods.IsHead(httpContext.Request.Method))
         {
-            await response.WriteAsJsonAsync(Document, Json, MediaType, httpContext.RequestAborted).ConfigureAwait(false);
+            await response.WriteAsJsonAsync(Document, Json, MediaType, CancellationToken.None).ConfigureAwait(false);
         }
     }
 }

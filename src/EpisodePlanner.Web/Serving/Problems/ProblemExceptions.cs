@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Diagnostics;
 namespace EpisodePlanner.Web.Serving;
 
 /// <summary>Turns what endpoints throw into problems; a stack trace goes to the log and nowhere else.</summary>
-internal sealed class ProblemExceptions : IExceptionHandler
+internal sealed partial class ProblemExceptions(ILogger<ProblemExceptions> log) : IExceptionHandler
 {
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
@@ -12,17 +12,31 @@ internal sealed class ProblemExceptions : IExceptionHandler
         return true;
     }
 
-    private static Problem Of(Exception exception, HttpContext context) => exception switch
+    private Problem Of(Exception exception, HttpContext context)
     {
-        StorageTroubleException trouble => StorageTroubles.Problem(trouble),
-        BadHttpRequestException bad => OfRequest(bad),
-        _ => Problems.Internal(context.TraceIdentifier),
-    };
+        switch (exception)
+        {
+            case StorageTroubleException trouble:
+                LogTrouble(trouble.Trouble, trouble.Message);
+                return StorageTroubles.Problem(trouble);
+            case BadHttpRequestException bad:
+                return OfRequest(bad);
+            default:
+                LogFailure(exception, context.Request.Method, context.GetEndpoint()?.DisplayName, context.TraceIdentifier);
+                return Problems.Internal(context.TraceIdentifier);
+        }
+    }
 
-    // Kestrel's and the binder's own sentences are about bytes and parameters; those that say a limit are kept.
+    // The server's own sentences about what it can't read are kept; of limits ours say more.
     private static Problem OfRequest(BadHttpRequestException bad)
     {
         var type = ProblemTypes.ForStatus(bad.StatusCode);
         return type == ProblemTypes.Malformed ? Problems.Of(type, bad.Message) : Problems.Of(type);
     }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "The database can't do its work ({Trouble}): {Says}")]
+    private partial void LogTrouble(StorageTrouble trouble, string says);
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "{Method} of {Endpoint} failed; trace {Trace}")]
+    private partial void LogFailure(Exception exception, string method, string? endpoint, string trace);
 }

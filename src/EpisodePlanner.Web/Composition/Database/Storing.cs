@@ -1,3 +1,5 @@
+using EpisodePlanner.Data.PostgreSql;
+using EpisodePlanner.Data.Sqlite;
 using Npgsql;
 
 namespace EpisodePlanner.Web.Composition;
@@ -5,6 +7,12 @@ namespace EpisodePlanner.Web.Composition;
 /// <summary>Chooses the database: the SQLite file of the data folder, or the PostgreSQL of the settings.</summary>
 internal static class Storing
 {
+    /// <summary>The stores over the database of the settings.</summary>
+    public static IServiceCollection AddStores(this IServiceCollection services, ServerSettings settings) =>
+        settings.PostgreSql is { } server
+            ? services.AddPostgreSqlStorage(server)
+            : services.AddSqliteStorage(settings.DatabaseFile);
+
     /// <summary>What is wrong with a connection string; null where nothing is. The sentence never repeats a value.</summary>
     public static string? ProblemOfPostgreSql(string text)
     {

@@ -1,0 +1,28 @@
+using System.Data;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Storage;
+
+namespace EpisodePlanner.Data.PostgreSql;
+
+/// <summary>A database of a PostgreSQL server.</summary>
+public sealed class PostgreSqlStorage : Storage
+{
+    private readonly PooledDbContextFactory<PostgreSqlPlannerContext> contexts;
+
+    /// <summary>The database that a connection string names; the server must have it.</summary>
+    public PostgreSqlStorage(string connectionString) => contexts = new(PostgreSqlOptions.For(connectionString));
+
+    /// <inheritdoc/>
+    public override bool HasOneWriter => false;
+
+    /// <inheritdoc/>
+    public override PlannerContext Open() => contexts.CreateDbContext();
+
+    /// <inheritdoc/>
+    protected override Task<IDbContextTransaction> BeginReading(PlannerContext context, CancellationToken stop) =>
+        context.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, stop);
+
+    /// <inheritdoc/>
+    protected override StorageTroubleException? Explain(Exception exception) => PostgreSqlTroubles.Explain(exception);
+}

@@ -1,0 +1,71 @@
+using EpisodePlanner.Data;
+
+namespace EpisodePlanner.Web.Composition;
+
+/// <summary>
+/// Brings the database to this version's tables beside the running server, and tries again until it succeeds: whatever is
+/// wrong with a database at the start, the server recovers when that is mended.
+/// </summary>
+internal sealed partial class Preparation(
+    Storage storage, IEnumerable<IFirstContent> contents, TimeProvider clock, ILogger<Preparation> log) : BackgroundService
+{
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(2);
+    private readonly TaskCompletionSource<StorageTroubleException?> firstTry = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    /// <summary>What the first try came to: null where the database is ready, else what is wrong with it.</summary>
+    public Task<StorageTroubleException?> FirstTry => firstTry.Task;
+
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        string? said = null;
+        while (await Try(stoppingToken) is { } trouble)
+        {
+            if (trouble.Message != said)
+            {
+                said = trouble.Message;
+                LogTrouble(trouble.Trouble, said);
+            }
+
+            firstTry.TrySetResult(trouble);
+            await Task.Delay(Pause, clock, stoppingToken);
+        }
+
+        if (said is not null)
+        {
+            LogReady();
+        }
+
+        firstTry.TrySetResult(null);
+    }
+
+    private async Task<StorageTroubleException?> Try(CancellationToken stop)
+    {
+        try
+        {
+            await storage.Prepare(stop);
+            foreach (var content in contents)
+            {
+                await content.Lay(stop);
+            }
+
+            return null;
+        }
+        catch (StorageTroubleException trouble)
+        {
+            return trouble;
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "The database is not ready ({Trouble}): {Says}")]
+    private partial void LogTrouble(StorageTrouble trouble, string says);
+
+    [LoggerMessage(Level = LogLevel.Information, Message = "The database is ready.")]
+    private partial void LogReady();
+}
+
+/// <summary>Something that a database holds from the start.</summary>
+internal interface IFirstContent
+{
+    /// <summary>Lays it in, where it is missing; may be called again.</summary>
+    Task Lay(CancellationToken stop);
+}

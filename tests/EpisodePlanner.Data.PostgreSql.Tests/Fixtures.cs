@@ -1,0 +1,3 @@
+using EpisodePlanner.Data.PostgreSql.Tests;
+
+[assembly: AssemblyFixture(typeof(PostgreSqlStores))]
