@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 namespace EpisodePlanner.Web.Serving;
 
 /// <summary>Makes every refusal of the server a problem, and explains each kind under its address.</summary>
-internal static class ProblemHandling
+public static class ProblemHandling
 {
     /// <summary>What handles exceptions.</summary>
     public static IServiceCollection AddProblems(this IServiceCollection services) =>
