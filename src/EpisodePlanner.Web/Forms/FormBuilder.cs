@@ -75,7 +75,9 @@ public sealed class FormBuilder
             Help = member.Help,
             IsRequired = member.IsRequired,
             IsRare = member.IsRare,
-            Problems = problems[name].Concat(problems.Where(p => IsInside(field, p.Key)).SelectMany(p => p)).Distinct().ToValueList(),
+            Problems = member.IsRequired && value is null && problems.Contains(name)
+                ? ["This is needed."]
+                : problems[name].Concat(problems.Where(p => IsInside(field, p.Key)).SelectMany(p => p)).Distinct().ToValueList(),
         };
     }
 
