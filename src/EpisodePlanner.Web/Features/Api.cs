@@ -22,7 +22,6 @@ public static class Api
     public static IServiceCollection AddApi(this IServiceCollection services) => services
         .ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = JsonNumberHandling.Strict)
         .AddReference()
-        .AddSingleton<NewIds>()
         .AddSingleton<PlanDesk>()
         .AddSingleton<Importing>();
 

@@ -1,3 +1,4 @@
+using EpisodePlanner.Web.Serving;
 using Microsoft.OpenApi;
 using Scalar.AspNetCore;
 
@@ -13,6 +14,11 @@ internal static class OpenApiFeature
     public const string PagePath = "/reference";
 
     private const string DocumentName = "v1";
+
+    /// <summary>The page writes script and style into itself; it still loads nothing from elsewhere.</summary>
+    private static readonly ContentPolicy PagePolicy = new(
+        "default-src 'none'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; "
+        + "font-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
 
     /// <summary>Adds the description.</summary>
     public static IServiceCollection AddReference(this IServiceCollection services) => services
@@ -35,6 +41,6 @@ internal static class OpenApiFeature
             options.DefaultFonts = false;
             options.Telemetry = false;
             options.ShowDeveloperTools = DeveloperToolsVisibility.Never;
-        });
+        }).WithMetadata(PagePolicy);
     }
 }

@@ -33,9 +33,12 @@ internal static class ParameterDescriptions
 
     /// <summary>All of them; those of paths and headers are shared by all operations.</summary>
     public static IEnumerable<IOpenApiParameter> Of(string path, IList<object> metadata, OpenApiDocument document) =>
-        RoutePatternFactory.Parse(path).Parameters.Select(parameter => Shared(OfPath(parameter.Name, document), document))
-            .Concat(metadata.OfType<QueryOf>().SelectMany(query => OfQuery(query.Type, document)))
-            .Concat(metadata.OfType<TakesHeaders>().SelectMany(headers => headers.Names).Distinct().Select(name => Shared(OfHeader(name, document), document)));
+    [
+        .. RoutePatternFactory.Parse(path).Parameters.Select(parameter => Shared(OfPath(parameter.Name, document), document)),
+        .. metadata.OfType<QueryOf>().SelectMany(query => OfQuery(query.Type, document)),
+        .. metadata.OfType<TakesHeaders>().SelectMany(headers => headers.Names).Distinct()
+            .Select(name => Shared(OfHeader(name, document), document)),
+    ];
 
     private static OpenApiParameterReference Shared(OpenApiParameter parameter, OpenApiDocument document)
     {

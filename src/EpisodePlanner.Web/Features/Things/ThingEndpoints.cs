@@ -59,7 +59,7 @@ internal sealed class ThingEndpoints<T, TQuery>(ThingKind<T> kind, ThingFilter<T
             : await paths.Missing(workshop.Id, id, store, stop);
 
     private async Task<Results<Creation<T>, Problem>> Create(
-        FoundWorkshop workshop, Body<T> body, IdempotencyKey key, WorkshopStore store, NewIds ids, CancellationToken stop)
+        FoundWorkshop workshop, Body<T> body, IdempotencyKey key, WorkshopStore store, IdSource ids, CancellationToken stop)
     {
         var id = body.Value.Id.IsEmpty ? ids.Next() : body.Value.Id;
         var thing = kind.Complete(body.Value, id, workshop.Now.Workshop);
