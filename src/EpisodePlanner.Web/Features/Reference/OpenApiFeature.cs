@@ -1,3 +1,4 @@
+using EpisodePlanner.Web.Serving;
 using Microsoft.OpenApi;
 using Scalar.AspNetCore;
 
@@ -11,6 +12,11 @@ internal static class OpenApiFeature
 
     /// <summary>Where the page is.</summary>
     public const string PagePath = "/reference";
+
+    /// <summary>The page writes scripts and styles into itself; whatever it does, it can ask this server alone.</summary>
+    private static readonly ContentPolicy OwnScripts = new(
+        "default-src 'none'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; "
+        + "font-src 'self' data:; connect-src 'self'; worker-src 'self' blob:; form-action 'self'; base-uri 'self'; frame-ancestors 'none'");
 
     private const string DocumentName = "v1";
 
@@ -35,6 +41,6 @@ internal static class OpenApiFeature
             options.DefaultFonts = false;
             options.Telemetry = false;
             options.ShowDeveloperTools = DeveloperToolsVisibility.Never;
-        });
+        }).WithMetadata(OwnScripts);
     }
 }
