@@ -1,4 +1,5 @@
 using System.CommandLine;
+using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 
 namespace EpisodePlanner.Web.CommandLine;
@@ -20,10 +21,21 @@ internal static class Complaints
         return ExitCode.BadInput;
     }
 
-    /// <summary>No command was named.</summary>
-    public static int NothingAsked(Surroundings surroundings)
+    /// <summary>The database can't do its work.</summary>
+    public static int About(StorageTroubleException trouble, Surroundings surroundings)
     {
-        surroundings.Error.WriteLine("Say what to do: plan, check, outline or letter, and a workshop file. \u201c--help\u201d shows an example of each.");
+        surroundings.Error.WriteLine(trouble.Message);
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>Something beside a file is wrong; each reason on a line of its own.</summary>
+    public static int About(IEnumerable<Reason> reasons, Surroundings surroundings)
+    {
+        foreach (var reason in reasons)
+        {
+            surroundings.Error.WriteLine(reason);
+        }
+
         return ExitCode.BadInput;
     }
 

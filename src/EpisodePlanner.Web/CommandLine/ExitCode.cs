@@ -9,7 +9,7 @@ public static class ExitCode
     /// <summary>The planner itself failed.</summary>
     public const int Failed = 1;
 
-    /// <summary>What was typed, or what the file says, is wrong; the error output says what.</summary>
+    /// <summary>What was typed, what the file says, or what it is to work with is wrong; the error output says what.</summary>
     public const int BadInput = 2;
 
     /// <summary>It was stopped from the keyboard.</summary>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using EpisodePlanner.Data;
 using EpisodePlanner.Web.CommandLine.Text;
 
 namespace EpisodePlanner.Web.CommandLine;
@@ -7,6 +8,9 @@ namespace EpisodePlanner.Web.CommandLine;
 /// <summary>The command line: one command for each question.</summary>
 public static class PlannerCommand
 {
+    /// <summary>How long a command may take to stop from the keyboard; the server takes its own time.</summary>
+    private static readonly TimeSpan UsualTermination = TimeSpan.FromSeconds(2);
+
     /// <summary>Runs one command.</summary>
     /// <param name="arguments">What was typed after the program's name.</param>
     /// <param name="surroundings">The console and the clock.</param>
@@ -19,11 +23,15 @@ public static class PlannerCommand
         {
             return result.Errors.Count > 0 && result.Action is not HelpAction
                 ? Complaints.AboutUse(result, surroundings)
-                : await result.InvokeAsync(Configuration(surroundings), stop).ConfigureAwait(false);
+                : await result.InvokeAsync(Configuration(result, surroundings), stop).ConfigureAwait(false);
         }
         catch (OperationCanceledException)
         {
             return ExitCode.Stopped;
+        }
+        catch (StorageTroubleException trouble)
+        {
+            return Complaints.About(trouble, surroundings);
         }
         catch (IOException)
         {
@@ -45,15 +53,19 @@ public static class PlannerCommand
         var root = new RootCommand(
             "Plans the episodes of a maker's builds: when the next upload comes and why, which silence goes beyond a "
             + "promise, what to do next, what must start tonight, what must be filmed first.\n\n"
+            + "Without a command it serves the workshops to a browser and to other programs.\n\n"
             + "Example: plan demo-seed/harbour-shed.json")
         {
+            ServeCommand.Create(surroundings),
+            ImportCommand.Create(surroundings),
+            ExportCommand.Create(surroundings),
             PlanCommand.Create(surroundings),
             CheckCommand.Create(surroundings),
             OutlineCommand.Create(surroundings),
             LetterCommand.Create(surroundings),
             HealthCommand.Create(surroundings),
         };
-        root.SetAction(_ => Complaints.NothingAsked(surroundings));
+        ServeCommand.MakeUsual(root, surroundings);
         if (root.Options.OfType<HelpOption>().Single().Action is HelpAction help)
         {
             help.MaxWidth = TextPage.Width;
@@ -62,11 +74,12 @@ public static class PlannerCommand
         return root;
     }
 
-    private static InvocationConfiguration Configuration(Surroundings surroundings) => new()
+    private static InvocationConfiguration Configuration(ParseResult result, Surroundings surroundings) => new()
     {
         Output = surroundings.Output,
         Error = surroundings.Error,
         EnableDefaultExceptionHandler = false,
+        ProcessTerminationTimeout = ServeCommand.Is(result) ? null : UsualTermination,
     };
 
     private static async Task Flush(TextWriter output)

@@ -18,6 +18,9 @@ public sealed record Surroundings
     /// <summary>Whether a terminal may be given bold text.</summary>
     public bool WithColour { get; init; } = true;
 
+    /// <summary>The environment variables that may be settings of the server.</summary>
+    public IReadOnlyDictionary<string, string> Environment { get; init; } = new Dictionary<string, string>();
+
     /// <summary>Tells the time.</summary>
     public required TimeProvider Clock { get; init; }
 }

@@ -1,3 +1,7 @@
+using EpisodePlanner.Data;
+using EpisodePlanner.Web.Features;
+using EpisodePlanner.Web.Features.Demo;
+using EpisodePlanner.Web.Features.Home;
 using EpisodePlanner.Web.Serving;
 
 namespace EpisodePlanner.Web.Composition;
@@ -17,36 +21,58 @@ public static class PlannerServer
             EnvironmentName = Environments.Production,
         });
         builder.WebHost.ListenOn(settings);
+        builder.WebHost.UseStaticWebAssets();
         builder.Logging.AddLogs(settings.LogAsJson);
-        AddServices(builder.Services, settings, clock);
+        AddServing(builder.Services, settings);
+        AddFeatures(builder.Services, settings, clock);
 
         var app = builder.Build();
-        UseParts(app);
-        Map(app);
+        UseServing(app);
+        MapFeatures(app);
         return app;
     }
 
-    private static void AddServices(IServiceCollection services, ServerSettings settings, TimeProvider clock) => services
-        .AddSingleton(clock)
+    /// <summary>
+    /// Waits until a server that was started has tried its database for the first time.
+    /// </summary>
+    /// <returns>What is wrong with the database; null where it is ready.</returns>
+    public static Task<StorageTroubleException?> Prepared(WebApplication app) =>
+        app.Services.GetRequiredService<Preparation>().FirstTry;
+
+    private static void AddServing(IServiceCollection services, ServerSettings settings) => services
+        .AddSingleton(settings)
         .Configure<HostOptions>(host => host.ShutdownTimeout = settings.StopAfter)
         .AddRouting()
         .AddProblems()
         .AddGuards(settings.Answers)
         .AddRequestTimes(settings.RequestTime)
-        .AddFormTokens(settings);
+        .AddFormTokens(settings)
+        .AddRazorComponents();
 
-    private static void UseParts(WebApplication app)
+    private static void AddFeatures(IServiceCollection services, ServerSettings settings, TimeProvider clock) => services
+        .AddSingleton(clock)
+        .AddStores(settings)
+        .AddPreparation()
+        .AddSingleton<DemoWorkshop>()
+        .AddApi()
+        .AddHome();
+
+    private static void UseServing(WebApplication app)
     {
         app.UseSecurityHeaders();
         app.UseProblems();
         app.UseRequestGuards();
+        app.UseStaticFiles();
         app.UseRouting();
         app.UseRequestTimeouts();
         app.UseFormGuard();
     }
 
-    private static void Map(WebApplication app)
+    private static void MapFeatures(WebApplication app)
     {
+        app.MapHealth();
         app.MapProblems();
+        app.MapApi();
+        app.MapHome();
     }
 }

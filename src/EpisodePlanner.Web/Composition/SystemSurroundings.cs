@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Text;
 using EpisodePlanner.Web.CommandLine;
 
@@ -18,7 +19,13 @@ public static class SystemSurroundings
             ErrorIsTerminal = !Console.IsErrorRedirected,
             WithColour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
                 && Environment.GetEnvironmentVariable("TERM") != "dumb",
+            Environment = Settings(),
             Clock = TimeProvider.System,
         };
     }
+
+    private static Dictionary<string, string> Settings() => Environment.GetEnvironmentVariables()
+        .Cast<DictionaryEntry>()
+        .Where(variable => ((string)variable.Key).StartsWith(SettingsTable.Prefix, StringComparison.Ordinal))
+        .ToDictionary(variable => (string)variable.Key, variable => (string?)variable.Value ?? "");
 }

@@ -23,7 +23,8 @@ internal sealed partial class Housekeeping(
     {
         try
         {
-            LogPurged(await store.Purge(stop));
+            var count = await store.Purge(stop);
+            LogPurged(count);
         }
         catch (StorageTroubleException trouble)
         {

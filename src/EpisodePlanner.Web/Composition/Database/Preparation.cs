@@ -1,4 +1,5 @@
 using EpisodePlanner.Data;
+using EpisodePlanner.Web.Features.Demo;
 
 namespace EpisodePlanner.Web.Composition;
 
@@ -7,7 +8,7 @@ namespace EpisodePlanner.Web.Composition;
 /// wrong with a database at the start, the server recovers when that is mended.
 /// </summary>
 internal sealed partial class Preparation(
-    Storage storage, IEnumerable<IFirstContent> contents, TimeProvider clock, ILogger<Preparation> log) : BackgroundService
+    Storage storage, ServerSettings settings, DemoWorkshop demo, TimeProvider clock, ILogger<Preparation> log) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(2);
     private readonly TaskCompletionSource<StorageTroubleException?> firstTry = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -43,9 +44,9 @@ internal sealed partial class Preparation(
         try
         {
             await storage.Prepare(stop);
-            foreach (var content in contents)
+            if (settings.IsDemo)
             {
-                await content.Lay(stop);
+                await demo.Lay(stop);
             }
 
             return null;
@@ -61,11 +62,4 @@ internal sealed partial class Preparation(
 
     [LoggerMessage(Level = LogLevel.Information, Message = "The database is ready.")]
     private partial void LogReady();
-}
-
-/// <summary>Something that a database holds from the start.</summary>
-internal interface IFirstContent
-{
-    /// <summary>Lays it in, where it is missing; may be called again.</summary>
-    Task Lay(CancellationToken stop);
 }

@@ -13,6 +13,12 @@ internal static class Storing
             ? services.AddPostgreSqlStorage(server)
             : services.AddSqliteStorage(settings.DatabaseFile);
 
+    /// <summary>What brings the database to this version's tables, and keeps it tidy.</summary>
+    public static IServiceCollection AddPreparation(this IServiceCollection services) => services
+        .AddSingleton<Preparation>()
+        .AddHostedService(provider => provider.GetRequiredService<Preparation>())
+        .AddHostedService<Housekeeping>();
+
     /// <summary>What is wrong with a connection string; null where nothing is. The sentence never repeats a value.</summary>
     public static string? ProblemOfPostgreSql(string text)
     {

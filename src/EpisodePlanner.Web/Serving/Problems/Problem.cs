@@ -42,9 +42,13 @@ public sealed class Problem : IResult, IStatusCodeHttpResult, IValueHttpResult<P
             response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
-        // Without the request's token: a request whose time is over is told so when the token is cancelled already.
-        if (!HttpMethods.IsHead(httpContext.Request.Method))
+        if (ProblemPages.IsAskedForBy(httpContext.Request))
         {
+            await ProblemPages.Of(Document).ExecuteAsync(httpContext).ConfigureAwait(false);
+        }
+        else if (!HttpMethods.IsHead(httpContext.Request.Method))
+        {
+            // Without the request's token: a request whose time is over is told so when the token is cancelled already.
             await response.WriteAsJsonAsync(Document, Json, MediaType, CancellationToken.None).ConfigureAwait(false);
         }
     }

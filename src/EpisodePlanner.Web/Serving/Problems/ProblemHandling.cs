@@ -1,5 +1,4 @@
-using System.Globalization;
-using System.Text;
+using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace EpisodePlanner.Web.Serving;
 
@@ -20,19 +19,11 @@ public static class ProblemHandling
     /// <summary>The explanations.</summary>
     public static void MapProblems(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet(ProblemTypes.Folder, () => TypedResults.Text(Contents())).ExcludeFromDescription();
+        routes.MapGet(ProblemTypes.Folder, () => new RazorComponentResult<ProblemListPage>()).ExcludeFromDescription();
         routes.MapGet($"{ProblemTypes.Folder}/{{name}}", Explain).ExcludeFromDescription();
     }
 
     private static IResult Explain(string name) => ProblemTypes.Find(name) is { } type
-        ? TypedResults.Text(Explanation(type))
+        ? ProblemPages.Of(type)
         : Problems.NotFound($"There is no kind of problem called '{name}'; {ProblemTypes.Folder} lists them.");
-
-    private static string Explanation(ProblemType type) => $"{type.Title}\n\n{type.Status} {type.Name}\n\n{type.Explanation}\n";
-
-    private static string Contents() => ProblemTypes.All
-        .Aggregate(
-            new StringBuilder("The problems this server answers with\n\n"),
-            (text, type) => text.Append(CultureInfo.InvariantCulture, $"{type.Status} {type.Address}: {type.Title}\n"))
-        .ToString();
 }
