@@ -30,8 +30,11 @@ public static class TapLog
             : entry with { Task = key.Task, Stage = key.Stage };
     }
 
+    /// <summary>When a stretch of work that goes on was begun; null where it does not go on.</summary>
+    public static Instant? BegunAt(Workshop workshop, StageKey key, Instant now) => new WorkProgress(workshop, now).Of(key).RunningSince;
+
     private static int Worked(Workshop workshop, StageKey key, Instant at) =>
-        new WorkProgress(workshop, at).Of(key).RunningSince is { } since
+        BegunAt(workshop, key, at) is { } since
             ? (int)Math.Clamp((at - since).TotalMinutes, 0, MostMinutes)
             : 0;
 

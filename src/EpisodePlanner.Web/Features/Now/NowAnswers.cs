@@ -13,6 +13,9 @@ public sealed record NowAnswers
     /// <summary>Why it goes out then.</summary>
     public required ValueList<string> UploadReasons { get; init; }
 
+    /// <summary>What was begun and is not finished, with when it began.</summary>
+    public required ValueList<(PlannedStage Stage, string Says)> GoingOn { get; init; }
+
     /// <summary>The one thing for hands.</summary>
     public required Answer NextThing { get; init; }
 
@@ -40,6 +43,7 @@ public sealed record NowAnswers
         {
             UploadSays = plan.NextUpload is { } next ? $"The next upload: {names.Full(next)}" : upload.Text,
             UploadReasons = upload.Below,
+            GoingOn = plan.Stages.Where(stage => stage.Begun).Select(stage => (stage, Began(plan, stage, names))).ToValueList(),
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
             Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
             TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).ToValueList(),
@@ -47,6 +51,14 @@ public sealed record NowAnswers
             Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
         };
+    }
+
+    private static string Began(Plan plan, PlannedStage stage, PlanNames names)
+    {
+        var since = TapLog.BegunAt(plan.Request.Workshop, stage.Key, plan.Request.PlannedAt);
+        var began = since is { } moment ? $", began {names.Moment(moment)}" : "";
+        var ends = stage.Finish is { } finish ? $"; finished {names.Moment(finish)} by plan" : "";
+        return $"\u201c{stage.Name}\u201d{began}{ends}";
     }
 
     private static Answer? First(Action<ISheet> write) => AnswerSheet.Of(write) is [var first, ..] ? first : null;
