@@ -9,7 +9,7 @@ namespace EpisodePlanner.Web.Features.Reference;
 /// <summary>Examples of bodies, taken from one small workshop that is sound.</summary>
 internal static class ReferenceExamples
 {
-    private const string Resource = "EpisodePlanner.Web.Features.Reference.example-workshop.json";
+    private const string Resource = "example-workshop.json";
 
     private static readonly JsonObject Example = Load();
 

@@ -9,7 +9,7 @@ internal sealed record Operation(string Id, HttpMethod Method, string Path, Json
     public string? Body =>
         Says["requestBody"]?["content"]?["application/json"]?["schema"]?["$ref"]?.GetValue<string>().Split('/')[^1];
 
-    public bool Takes(string header) => Says["parameters"]!.AsArray().Any(
+    public bool Takes(string header) => (Says["parameters"]?.AsArray() ?? []).Any(
         parameter => Description.Resolve(parameter!)["name"]!.GetValue<string>() == header);
 
     /// <summary>The schema of an answer; null where it has no JSON.</summary>

@@ -12,6 +12,7 @@ internal sealed class Generated(ApiDescription description, int seed)
     /// <summary>Things of the example workshop, and values whose order or grammar spans members.</summary>
     private static readonly Dictionary<string, string> Given = new()
     {
+        ["base"] = "1",
         ["series"] = "\"rail-trolley\"",
         ["slotRule.series"] = "[\"rail-trolley\"]",
         ["workTask.milestone"] = "\"it-rolls\"",
@@ -19,26 +20,26 @@ internal sealed class Generated(ApiDescription description, int seed)
         ["task"] = "\"weld-frame\"",
         ["logEntry.stage"] = "\"1\"",
         ["acceptedStart.stage"] = "\"1\"",
-        ["lostBy"] = "\"fit-wheels\"",
-        ["lagStation"] = "\"anna\"",
         ["needs"] = "[[\"anna\"], [\"bench\"]]",
         ["station"] = "\"anna\"",
+        ["machine.kind"] = "\"printer\"",
         ["machine.place"] = "\"bench\"",
         ["booking.place"] = "\"track\"",
         ["desk"] = "\"desk\"",
         ["episode"] = "\"trolley-e1\"",
         ["zone"] = "\"Europe/Oslo\"",
+        ["slotRule.at"] = "\"18:00\"",
         ["rule"] = "\"FREQ=WEEKLY;BYDAY=TU\"",
         ["promise"] = "{ \"uploadsPerMonth\": 2 }",
         ["lowHours"] = "1",
-        ["hours.stage"] = "2",
+        ["stage.hours"] = "2",
+        ["tailPart.hours"] = "2",
         ["highHours"] = "900",
         ["least"] = "5",
         ["most"] = "25",
         ["low"] = "1",
         ["likely"] = "2",
         ["high"] = "3",
-        ["fitDayChance"] = "0.5",
         ["weeklyHours.from"] = "\"09:00\"",
         ["weeklyHours.to"] = "\"17:00\"",
         ["busyTime.from"] = "\"2026-12-01T10:00\"",
@@ -56,7 +57,6 @@ internal sealed class Generated(ApiDescription description, int seed)
         ["logEntry.at"] = "\"2026-11-24T20:00:00Z\"",
         ["outcome"] = "\"partly\"",
         ["datedHours.kind"] = "\"closed\"",
-        ["kind.stage"] = "\"attended\"",
     };
 
     /// <summary>Members that another member makes wrong: a series is active, a stage attended, work that of a task.</summary>

@@ -16,7 +16,7 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
         var workshop = await api.Import(file);
         await Prepare(operation.Id, workshop);
         var path = await Address(operation, workshop);
-        var body = operation.Body is { } schema ? (await Body(schema, operation, path, workshop)).ToJsonString() : null;
+        var body = operation.Body is { } schema ? (await Body(schema, operation, path)).ToJsonString() : null;
         var reply = await api.Send(operation.Method, path, body, [.. await Headers(operation, path, workshop)]);
         return new Step(operation, path, body, reply);
     }
@@ -24,7 +24,7 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
     /// <summary>Some operations need something to have happened.</summary>
     private async Task Prepare(string operation, string workshop)
     {
-        if (operation is "undo" or "redo" or "undoChange")
+        if (operation is "undo" or "redo" or "undoChange" or "getChange")
         {
             (await api.Post($"{workshop}/places", """{ "name": "Attic", "kind": "bench" }""")).Must(HttpStatusCode.Created);
         }
@@ -70,7 +70,8 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
 
         if (operation.Method == HttpMethod.Delete || list.EndsWith("/supposes", StringComparison.Ordinal))
         {
-            var create = description.Operations.Single(o => o.Method == HttpMethod.Post && list.EndsWith(Last(o.Path), StringComparison.Ordinal) && o.Path.EndsWith(Last(list), StringComparison.Ordinal));
+            var template = operation.Path[..operation.Path.IndexOf("/{id}", StringComparison.Ordinal)];
+            var create = description.Operations.Single(other => other.Method == HttpMethod.Post && other.Path == template);
             var made = (await api.Post(list, generated.Of(create.Body!).ToJsonString())).Must(HttpStatusCode.Created);
             return made.Location!.Split('/')[^1];
         }
@@ -79,9 +80,7 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
         return first["thing"]!["id"]!.GetValue<string>();
     }
 
-    private static string Last(string path) => path[path.LastIndexOf('/')..];
-
-    private async Task<JsonNode> Body(string schema, Operation operation, string path, string workshop)
+    private async Task<JsonNode> Body(string schema, Operation operation, string path)
     {
         if (schema == "workshop")
         {
@@ -97,11 +96,6 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
         if (operation.Id == "putSeries")
         {
             body["milestones"] = (await api.Get(path)).Json["milestones"]!.DeepClone();
-        }
-
-        if (body.ContainsKey("base"))
-        {
-            body["base"] = (await api.Get(workshop)).Json["version"]!.GetValue<int>();
         }
 
         return body;
