@@ -7,8 +7,11 @@ namespace EpisodePlanner.Web.Features.Now;
 /// <summary>The answers that stand on the first page of a workshop.</summary>
 public sealed record NowAnswers
 {
-    /// <summary>The next upload; null where nothing is planned.</summary>
-    public required Answer? Upload { get; init; }
+    /// <summary>The next upload in a line, or why there is none.</summary>
+    public required string UploadSays { get; init; }
+
+    /// <summary>Why it goes out then.</summary>
+    public required ValueList<string> UploadReasons { get; init; }
 
     /// <summary>The one thing for hands.</summary>
     public required Answer NextThing { get; init; }
@@ -32,9 +35,11 @@ public sealed record NowAnswers
     public static NowAnswers Of(DeskView view)
     {
         var (plan, names) = (view.Plan, new PlanNames(view.Plan));
+        var upload = First(sheet => NextUploadText.Write(sheet, plan, names, new ChainText(sheet, plan)))!.Paragraphs[0];
         return new NowAnswers
         {
-            Upload = First(sheet => NextUploadText.Write(sheet, plan, names, new ChainText(sheet, plan))),
+            UploadSays = plan.NextUpload is { } next ? $"The next upload: {names.Full(next)}" : upload.Text,
+            UploadReasons = upload.Below,
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
             Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
             TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).ToValueList(),
