@@ -1,7 +1,8 @@
 using EpisodePlanner.Benchmarks;
 using EpisodePlanner.Benchmarks.Scale;
+using EpisodePlanner.Benchmarks.Storing;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark()];
+IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new DataBenchmark()];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {
