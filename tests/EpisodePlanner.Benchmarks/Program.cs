@@ -1,8 +1,16 @@
 using EpisodePlanner.Benchmarks;
 using EpisodePlanner.Benchmarks.Scale;
+using EpisodePlanner.Benchmarks.Storing;
 using EpisodePlanner.Benchmarks.Trials;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new KillBenchmark(), new EditorsBenchmark(), new FuzzBenchmark()];
+IReadOnlyList<IBenchmark> entries =
+[
+    new ScaleBenchmark(),
+    new DataBenchmark(),
+    new KillBenchmark(),
+    new EditorsBenchmark(),
+    new FuzzBenchmark(),
+];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {
