@@ -1,7 +1,8 @@
 using EpisodePlanner.Benchmarks;
+using EpisodePlanner.Benchmarks.Psplib;
 using EpisodePlanner.Benchmarks.Scale;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark()];
+IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new PsplibBenchmark()];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {

@@ -17,7 +17,7 @@ public interface IScheduleObjective
 }
 
 /// <summary>The simplest objective: how many stages are unplaced, then the last finish.</summary>
-public sealed class Makespan : IScheduleObjective
+public sealed class Makespan : IDeadlineObjective
 {
     /// <inheritdoc/>
     public int Parts => 2;
@@ -32,4 +32,8 @@ public sealed class Makespan : IScheduleObjective
             row[1] = Math.Max(row[1], finish);
         }
     }
+
+    /// <inheritdoc/>
+    public void LatestFinishes(ReadOnlySpan<long> row, Span<int> latest) =>
+        latest.Fill(row[0] > 0 ? int.MaxValue : (int)Math.Min(row[1], int.MaxValue));
 }
