@@ -10,7 +10,7 @@ internal sealed class ListMutation
 {
     private const int Certain = 1 << 16;
     private const int First = Certain / 50;
-    private const int Least = Certain / 1000;
+    private readonly int least;
     private const int Most = Certain / 2;
 
     /// <summary>An activity moves by at most so many places.</summary>
@@ -25,6 +25,7 @@ internal sealed class ListMutation
     public ListMutation(PackedColumns columns, SplitMix dice)
     {
         (this.columns, this.dice) = (columns, dice);
+        least = (int)Math.Min(Certain / 16, 64L * Certain / Math.Max(1, (long)columns.Count * columns.Count));
         sorter = new KeySorter(columns.Count);
         order = new int[columns.Count];
     }
@@ -32,7 +33,7 @@ internal sealed class ListMutation
     /// <summary>Learns from the last list whether it led to something met before.</summary>
     public void Learn(bool wasMet) => strength = wasMet
         ? Math.Min(Most, strength + (strength / 10))
-        : Math.Max(Least, strength - (strength / 50));
+        : Math.Max(least, strength - (strength / 50));
 
     /// <summary>Replaces keys by places in the list, some of them moved, so that every link is still kept.</summary>
     public void Move(Span<int> keys)
