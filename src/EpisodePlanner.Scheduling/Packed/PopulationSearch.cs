@@ -7,7 +7,8 @@ namespace EpisodePlanner.Scheduling.Packed;
 /// The search: schedules by rules of priority, then a population of sampled schedules, each of which in turn is crossed
 /// with another one. A child is decoded backward and forward, so every member is doubly justified and a child costs two
 /// schedules. It takes the place of its first parent where it is not worse, else that of the worst member where it is
-/// better.
+/// better. Where more than the end counts, justification may cost more than it wins, and every second list is decoded
+/// forward alone.
 /// </summary>
 /// <remarks>
 /// The frame is that of the hybrid genetic algorithms named at <see cref="WindowCrossover"/>. Found by measuring: a list
@@ -31,6 +32,7 @@ internal sealed class PopulationSearch
 
     private readonly ScheduleMaker maker;
     private readonly int parts;
+    private readonly bool alwaysJustifies;
     private readonly int[][] rules;
     private readonly RegretSampler sampler;
     private readonly WindowCrossover crossover;
@@ -38,10 +40,11 @@ internal sealed class PopulationSearch
     private readonly SplitMix dice;
     private readonly Marks met = new(16);
     private readonly int[] keys;
+    private bool justifies = true;
 
-    public PopulationSearch(PackedProblem problem, ScheduleMaker maker, int parts, ulong seed)
+    public PopulationSearch(PackedProblem problem, ScheduleMaker maker, IScheduleObjective objective, ulong seed)
     {
-        (this.maker, this.parts) = (maker, parts);
+        (this.maker, parts, alwaysJustifies) = (maker, objective.Parts, objective.OnlyEndCounts);
         dice = new SplitMix(seed);
         var times = NetworkTimes.Of(problem.Network);
         int[] ByPlace(IReadOnlyList<long> byActivity) => [.. problem.Network.Order.Select(activity => (int)byActivity[activity])];
@@ -103,7 +106,7 @@ internal sealed class PopulationSearch
         {
             if (rule < 2)
             {
-                maker.TryForward(rules[rule]);
+                Take(population, DecodeForward(rules[rule]));
                 Decoder.PrepareBackward(Decoder.Finishes);
             }
             else
@@ -111,7 +114,7 @@ internal sealed class PopulationSearch
                 Decoder.PrepareBackward(rules[rule]);
             }
 
-            TakeJustified(population);
+            Take(population, Incumbent.MayGoOn ? Justify() : Outcome.Useless);
         }
     }
 
@@ -122,18 +125,28 @@ internal sealed class PopulationSearch
         {
             sampler.Draw(keys);
             Decoder.PrepareBackward(keys);
-            TakeJustified(population);
+            Take(population, Decode());
         }
     }
 
-    /// <summary>Decodes the backward list and what follows from it, and adds what was not met before.</summary>
-    private void TakeJustified(Population population)
+    private void Take(Population population, Outcome outcome)
     {
-        if (Incumbent.MayGoOn && Justify() == Outcome.Fresh && !population.IsFull)
+        if (outcome == Outcome.Fresh && !population.IsFull)
         {
             population.Add(Decoder.Finishes, Decoder.End, Incumbent.Row);
         }
     }
+
+    /// <summary>Decodes the list in both directions or, where justification may lose, forward alone every second time.</summary>
+    private Outcome Decode()
+    {
+        justifies = alwaysJustifies || !justifies;
+        return justifies ? Justify() : DecodeForward(keys);
+    }
+
+    /// <summary>One schedule, in ascending order of keys.</summary>
+    private Outcome DecodeForward(ReadOnlySpan<int> byKey) =>
+        !maker.TryForward(byKey) ? Outcome.Useless : met.Add(~Decoder.ForwardMark) ? Outcome.Fresh : Outcome.Met;
 
     /// <summary>One or two schedules: the backward list prepared last, and the forward list that follows from it.</summary>
     private Outcome Justify()
@@ -160,7 +173,7 @@ internal sealed class PopulationSearch
             {
                 PrepareChild(population, member);
                 maker.Deadlines.Set(population.Row(population.Worst));
-                var outcome = Justify();
+                var outcome = Decode();
                 mutation.Learn(wasMet: outcome == Outcome.Met);
                 if (outcome == Outcome.Fresh)
                 {

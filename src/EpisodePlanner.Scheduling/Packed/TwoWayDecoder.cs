@@ -56,6 +56,9 @@ internal sealed class TwoWayDecoder
         return forward.TryDecode(order, latest);
     }
 
+    /// <summary>Decodes a list forward; false where an activity finishes after its latest.</summary>
+    public bool TryForwardList(ReadOnlySpan<int> list, ReadOnlySpan<int> latest) => forward.TryDecode(list, latest);
+
     /// <summary>Makes the backward list: in descending order of keys.</summary>
     /// <param name="byKey">By activity; no less than the keys of what it waits for.</param>
     public void PrepareBackward(ReadOnlySpan<int> byKey)
