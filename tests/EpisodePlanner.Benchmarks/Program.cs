@@ -2,7 +2,7 @@ using EpisodePlanner.Benchmarks;
 using EpisodePlanner.Benchmarks.Psplib;
 using EpisodePlanner.Benchmarks.Scale;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new PsplibBenchmark()];
+IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new PsplibBenchmark(), new DecodeBenchmark()];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {

@@ -26,9 +26,9 @@ internal sealed class PsplibBenchmark : IBenchmark
         }
 
         var cases = PsplibCase.Read(options.Words[0], options.Words[1], options.Number("--every", 1));
-        var clock = Stopwatch.StartNew();
+        var (clock, busy) = (Stopwatch.StartNew(), Environment.CpuUsage.UserTime);
         var rows = Solve(cases, options);
-        page.WriteLine(Summary(options, rows, clock.Elapsed));
+        page.WriteLine(Summary(options, rows, clock.Elapsed, Environment.CpuUsage.UserTime - busy));
         if (options.Text("--csv") is { } file)
         {
             WriteTable(file, rows);
@@ -79,14 +79,14 @@ internal sealed class PsplibBenchmark : IBenchmark
         return new PsplibRow(each.Known, found.Schedule.End, found.Generated, PackedChecker.Check(found.Schedule));
     }
 
-    private static string Summary(Options options, PsplibRow[] rows, TimeSpan wall)
+    private static string Summary(Options options, PsplibRow[] rows, TimeSpan wall, TimeSpan busy)
     {
         var generated = rows.Sum(row => (long)row.Generated);
         return string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileName(Path.TrimEndingDirectorySeparator(options.Words[0]))}: {rows.Length} instances, ")
             + string.Create(CultureInfo.InvariantCulture, $"above critical path {rows.Average(row => row.AboveCriticalPath):0.000} %, ")
             + string.Create(CultureInfo.InvariantCulture, $"above best known {rows.Average(row => row.AboveBestKnown):0.000} %, ")
             + string.Create(CultureInfo.InvariantCulture, $"{rows.Count(row => row.End == row.Known.Best)} equal the best known, ")
-            + string.Create(CultureInfo.InvariantCulture, $"{generated:N0} schedules, {generated / wall.TotalSeconds:N0} a second, {wall.TotalSeconds:0.0} s");
+            + string.Create(CultureInfo.InvariantCulture, $"{generated:N0} schedules, {generated / wall.TotalSeconds:N0} a second, {wall.TotalSeconds:0.0} s, {busy.TotalSeconds:0.0} s of processor time");
     }
 
     private static void WriteTable(string file, PsplibRow[] rows)
