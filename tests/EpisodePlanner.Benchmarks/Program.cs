@@ -1,4 +1,5 @@
 using EpisodePlanner.Benchmarks;
+using EpisodePlanner.Benchmarks.Psplib;
 using EpisodePlanner.Benchmarks.Scale;
 using EpisodePlanner.Benchmarks.Storing;
 using EpisodePlanner.Benchmarks.Trials;
@@ -7,6 +8,8 @@ using EpisodePlanner.Benchmarks.Web;
 IReadOnlyList<IBenchmark> entries =
 [
     new ScaleBenchmark(),
+    new PsplibBenchmark(),
+    new DecodeBenchmark(),
     new DataBenchmark(),
     new KillBenchmark(),
     new EditorsBenchmark(),
