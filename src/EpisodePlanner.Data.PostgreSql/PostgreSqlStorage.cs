@@ -1,7 +1,6 @@
 using System.Data;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
-using Microsoft.EntityFrameworkCore.Storage;
 
 namespace EpisodePlanner.Data.PostgreSql;
 
@@ -20,8 +19,8 @@ public sealed class PostgreSqlStorage : Storage
     public override PlannerContext Open() => contexts.CreateDbContext();
 
     /// <inheritdoc/>
-    protected override Task<IDbContextTransaction> BeginReading(PlannerContext context, CancellationToken stop) =>
-        context.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, stop);
+    protected override async Task<IAsyncDisposable> BeginReading(PlannerContext context, CancellationToken stop) =>
+        await context.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, stop);
 
     /// <inheritdoc/>
     protected override StorageTroubleException? Explain(Exception exception) => PostgreSqlTroubles.Explain(exception);

@@ -1,7 +1,4 @@
-using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
-using Microsoft.EntityFrameworkCore.Storage;
 
 namespace EpisodePlanner.Data.Sqlite;
 
@@ -29,12 +26,8 @@ public sealed class SqliteStorage : Storage
     public override PlannerContext Open() => contexts.CreateDbContext();
 
     /// <inheritdoc/>
-    protected override async Task<IDbContextTransaction> BeginReading(PlannerContext context, CancellationToken stop)
-    {
-        await context.Database.OpenConnectionAsync(stop);
-        var connection = (SqliteConnection)context.Database.GetDbConnection();
-        return (await context.Database.UseTransactionAsync(connection.BeginTransaction(deferred: true), stop))!;
-    }
+    protected override async Task<IAsyncDisposable> BeginReading(PlannerContext context, CancellationToken stop) =>
+        await DeferredReading.Begin(context, stop);
 
     /// <inheritdoc/>
     protected override StorageTroubleException? Explain(Exception exception) => SqliteTroubles.Explain(exception, file);

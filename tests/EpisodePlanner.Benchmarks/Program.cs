@@ -1,8 +1,9 @@
 using EpisodePlanner.Benchmarks;
 using EpisodePlanner.Benchmarks.Scale;
 using EpisodePlanner.Benchmarks.Trials;
+using EpisodePlanner.Benchmarks.Web;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new KillBenchmark(), new EditorsBenchmark(), new FuzzBenchmark()];
+IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new KillBenchmark(), new EditorsBenchmark(), new FuzzBenchmark(), new WebBenchmark()];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {

@@ -40,5 +40,8 @@ internal static class History
     /// <summary>The change that leads back.</summary>
     public static Change ReadBefore(this ChangeRow row) => Bodies.ReadChange(row.Before, Name(row));
 
+    /// <summary>A sentence of the history within another.</summary>
+    public static string Inside(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
+
     private static string Name(ChangeRow row) => $"of change {row.Version} of workshop {row.Workshop}";
 }

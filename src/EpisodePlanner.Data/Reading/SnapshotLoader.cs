@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
 using EpisodePlanner.Data.Rows;
 using EpisodePlanner.Planning;
 using Microsoft.EntityFrameworkCore;
@@ -28,16 +29,14 @@ internal sealed class SnapshotLoader(Storage storage)
             rows.AddRange(await table.Living(context, key, stop));
         }
 
+        var whole = Assemble(key, rows);
         var versions = rows.ToImmutableDictionary(row => row.What, row => row.Version);
-        var snapshot = new Snapshot(workshop, Assemble(key, rows), head.Version, head.PlannedAt, versions);
-        return new DatedSnapshot(snapshot, head.ChangedAt);
+        return new DatedSnapshot(new Snapshot(workshop, whole, head.Version, head.PlannedAt, versions), head.ChangedAt);
     }
 
     private static Workshop Assemble(string id, List<AggregateRow> rows)
     {
-        // Reading the bodies is most of the work, and each is on its own.
-        var values = new object[rows.Count];
-        Parallel.For(0, values.Length, i => values[i] = rows[i].Value());
+        var values = Values(rows);
         var about = values.OfType<AboutBody>().FirstOrDefault() ?? throw StorageTroubleException.Damaged(
             $"'{Aggregate.About}' of workshop {id}", [new Reason("$", "It is missing.")]);
         var workshop = about.Begin() with
@@ -47,5 +46,21 @@ internal sealed class SnapshotLoader(Storage storage)
         };
         var things = values.OfType<IThing>().ToLookup(thing => thing.GetType());
         return ThingKinds.All.Aggregate(workshop, (whole, kind) => kind.With(whole, things[kind.Type]));
+    }
+
+    private static object[] Values(List<AggregateRow> rows)
+    {
+        // Reading the bodies is most of the work, and each is on its own.
+        var values = new object[rows.Count];
+        try
+        {
+            Parallel.For(0, values.Length, i => values[i] = rows[i].Read());
+        }
+        catch (AggregateException all) when (all.InnerExceptions[0] is StorageTroubleException first)
+        {
+            ExceptionDispatchInfo.Throw(first);
+        }
+
+        return values;
     }
 }

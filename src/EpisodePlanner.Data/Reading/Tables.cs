@@ -18,28 +18,37 @@ internal abstract class Table
 }
 
 /// <summary>A table of aggregates.</summary>
-internal sealed class Table<T>(Func<string, Aggregate, string, T> row) : Table
+internal sealed class Table<T>(string name, Func<string, Aggregate, string, T> row) : Table
     where T : AggregateRow
 {
-    public override async Task<IReadOnlyList<AggregateRow>> Living(
+    public override Task<IReadOnlyList<AggregateRow>> Living(
         PlannerContext context, string workshop, CancellationToken stop) =>
-        await context.Set<T>().AsNoTracking()
-            .Where(row => row.Workshop == workshop && row.DeletedAt == null)
-            .ToListAsync(stop);
+        Read(context.Set<T>().Where(row => row.Workshop == workshop && row.DeletedAt == null), workshop, stop);
 
-    public override async Task<IReadOnlyList<AggregateRow>> Deleted(
+    public override Task<IReadOnlyList<AggregateRow>> Deleted(
         PlannerContext context, string workshop, CancellationToken stop) =>
-        await context.Set<T>().AsNoTracking()
-            .Where(row => row.Workshop == workshop && row.DeletedAt != null)
-            .ToListAsync(stop);
+        Read(context.Set<T>().Where(row => row.Workshop == workshop && row.DeletedAt != null), workshop, stop);
 
     public override AggregateRow Row(string workshop, Aggregate what, string owner) => row(workshop, what, owner);
+
+    private async Task<IReadOnlyList<AggregateRow>> Read(IQueryable<T> rows, string workshop, CancellationToken stop)
+    {
+        try
+        {
+            return await rows.AsNoTracking().ToListAsync(stop);
+        }
+        catch (Exception damaged) when (damaged is FormatException or InvalidCastException or InvalidOperationException)
+        {
+            throw StorageTroubleException.Damaged(
+                $"(one of table '{name}', workshop {workshop})", [new Reason("$", damaged.Message)]);
+        }
+    }
 }
 
 /// <summary>The tables of aggregates.</summary>
 internal static class Tables
 {
-    private static readonly Table Things = new Table<ThingRow>((workshop, what, owner) => new ThingRow
+    private static readonly Table Things = new Table<ThingRow>("things", (workshop, what, owner) => new ThingRow
     {
         Workshop = workshop,
         Kind = what.Kind,
@@ -47,21 +56,21 @@ internal static class Tables
         Owner = owner,
     });
 
-    private static readonly Table Log = new Table<LogRow>((workshop, what, owner) => new LogRow
+    private static readonly Table Log = new Table<LogRow>("log", (workshop, what, owner) => new LogRow
     {
         Workshop = workshop,
         Id = what.Id.ToString(),
         Owner = owner,
     });
 
-    private static readonly Table Uploads = new Table<UploadRow>((workshop, what, owner) => new UploadRow
+    private static readonly Table Uploads = new Table<UploadRow>("uploads", (workshop, what, owner) => new UploadRow
     {
         Workshop = workshop,
         Id = what.Id.ToString(),
         Owner = owner,
     });
 
-    private static readonly Table ToldDates = new Table<ToldDateRow>((workshop, what, owner) => new ToldDateRow
+    private static readonly Table ToldDates = new Table<ToldDateRow>("told_dates", (workshop, what, owner) => new ToldDateRow
     {
         Workshop = workshop,
         Id = what.Id.ToString(),

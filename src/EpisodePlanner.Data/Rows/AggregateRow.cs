@@ -24,10 +24,28 @@ internal abstract class AggregateRow
     /// <summary>What it is called, for lists.</summary>
     public abstract string Title { get; }
 
+    /// <summary>The name of the aggregate's kind.</summary>
+    protected abstract string KindName { get; }
+
     /// <summary>Takes the members of a thing, or of a single.</summary>
     public abstract void Hold(object value);
 
     /// <summary>The thing or single that the row holds.</summary>
     /// <exception cref="StorageTroubleException">What is stored is damaged.</exception>
-    public abstract object Value();
+    public object Read()
+    {
+        try
+        {
+            _ = What;
+            return Value();
+        }
+        catch (ArgumentException damaged)
+        {
+            throw StorageTroubleException.Damaged(
+                $"'{KindName}/{Id}' of workshop {Workshop}", [new Reason("$", damaged.Message)]);
+        }
+    }
+
+    /// <summary>The thing or single, unless a column holds what can't be.</summary>
+    protected abstract object Value();
 }

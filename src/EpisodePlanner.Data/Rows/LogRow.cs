@@ -34,7 +34,9 @@ internal sealed class LogRow : AggregateRow
 
     public override Aggregate What => ThingKinds.Log.Of(new Id(Id));
 
-    public override string Title => ThingNames.Of((LogEntry)Value());
+    public override string Title => ThingNames.Of((LogEntry)Read());
+
+    protected override string KindName => ThingKinds.Log.Name;
 
     public override void Hold(object value)
     {
@@ -47,7 +49,7 @@ internal sealed class LogRow : AggregateRow
         (Station, Note) = (entry.Station?.ToString(), entry.Note);
     }
 
-    public override object Value() => new LogEntry
+    protected override object Value() => new LogEntry
     {
         Id = new Id(Id),
         At = At + Duration.FromNanoseconds(AtNanoseconds),

@@ -21,6 +21,8 @@ internal sealed class ThingRow : AggregateRow
 
     public override string Title => Name;
 
+    protected override string KindName => Kind;
+
     public override void Hold(object value)
     {
         Name = value is IThing thing ? ThingNames.Of(thing) : Kind;
@@ -28,7 +30,7 @@ internal sealed class ThingRow : AggregateRow
         Body = Encoding.UTF8.GetString(Bodies.Write(Kind, value));
     }
 
-    public override object Value() => Bodies.Read(What, Workshop, Body);
+    protected override object Value() => Bodies.Read(What, Workshop, Body);
 
     private static Id? SeriesOf(object value) => value switch
     {

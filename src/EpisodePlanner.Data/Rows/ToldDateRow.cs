@@ -18,7 +18,9 @@ internal sealed class ToldDateRow : AggregateRow
 
     public override Aggregate What => ThingKinds.ToldDates.Of(new Id(Id));
 
-    public override string Title => ThingNames.Of((ToldDate)Value());
+    public override string Title => ThingNames.Of((ToldDate)Read());
+
+    protected override string KindName => ThingKinds.ToldDates.Name;
 
     public override void Hold(object value)
     {
@@ -27,7 +29,7 @@ internal sealed class ToldDateRow : AggregateRow
         (To, Odds) = (told.To, told.Odds);
     }
 
-    public override object Value() => new ToldDate
+    protected override object Value() => new ToldDate
     {
         Id = new Id(Id),
         Episode = new Id(Episode),

@@ -16,7 +16,9 @@ internal sealed class UploadRow : AggregateRow
 
     public override Aggregate What => ThingKinds.Uploads.Of(new Id(Id));
 
-    public override string Title => ThingNames.Of((Upload)Value());
+    public override string Title => ThingNames.Of((Upload)Read());
+
+    protected override string KindName => ThingKinds.Uploads.Name;
 
     public override void Hold(object value)
     {
@@ -25,7 +27,7 @@ internal sealed class UploadRow : AggregateRow
         Episode = upload.Episode?.ToString();
     }
 
-    public override object Value() => new Upload
+    protected override object Value() => new Upload
     {
         Id = new Id(Id),
         Series = new Id(Series),

@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Storage;
 
 namespace EpisodePlanner.Data;
 
@@ -39,11 +38,11 @@ public abstract class Storage
     /// <summary>Does a piece of work with the prepared database.</summary>
     internal Task<T> Use<T>(Func<PlannerContext, Task<T>> work, CancellationToken stop) => isPrepared
         ? Run(work, stop)
-        : throw new StorageTroubleException(
-            StorageTrouble.NotReady, "The database is not ready yet; it is being prepared. Try again in a moment.");
+        : Task.FromException<T>(new StorageTroubleException(
+            StorageTrouble.NotReady, "The database is not ready yet; it is being prepared. Try again in a moment."));
 
-    /// <summary>Begins a transaction that sees one state of the database and does not hold up writers.</summary>
-    protected internal abstract Task<IDbContextTransaction> BeginReading(PlannerContext context, CancellationToken stop);
+    /// <summary>Begins a transaction that sees one state of the database and does not hold up writers; it ends when disposed of.</summary>
+    protected internal abstract Task<IAsyncDisposable> BeginReading(PlannerContext context, CancellationToken stop);
 
     /// <summary>What an exception of the provider means; null where it is none, or a mistake of ours.</summary>
     protected abstract StorageTroubleException? Explain(Exception exception);

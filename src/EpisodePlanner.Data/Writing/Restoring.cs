@@ -36,7 +36,7 @@ internal static class Restoring
         }
 
         var deleted = await Tombstones.Of(context, now.Id, [what], stop);
-        return deleted.Find(what) is { } row && row.DeletedAt > since && row.Value() is IThing thing
+        return deleted.Find(what) is { } row && row.DeletedAt > since && row.Read() is IThing thing
             ? new Intent(ThingKinds.Find(what.Kind)!.Put(thing), who, Act.Restore)
             {
                 Expects = new Expectation.Absent(what),

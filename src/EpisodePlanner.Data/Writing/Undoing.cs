@@ -71,7 +71,7 @@ internal sealed class Undoing(PlannerContext context, Snapshot now, Cancellation
         {
             Expects = expects,
             Of = row.Version,
-            Says = $"Took back version {row.Version}: {Inside(row.Says)}",
+            Says = $"Took back version {row.Version}: {Reading.History.Inside(row.Says)}",
             Also = (_, version) => Mark(row, version),
         };
         return await Unless(row.ReadAfter(), intent);
@@ -83,7 +83,7 @@ internal sealed class Undoing(PlannerContext context, Snapshot now, Cancellation
         {
             Expects = expects,
             Of = row.Version,
-            Says = $"Made version {row.Version} again: {Inside(row.Says)}",
+            Says = $"Made version {row.Version} again: {Reading.History.Inside(row.Says)}",
             Also = (_, _) => Mark(row, null),
         };
         return await Unless(row.ReadBefore(), intent);
@@ -108,6 +108,4 @@ internal sealed class Undoing(PlannerContext context, Snapshot now, Cancellation
         return context.Changes.Where(change => change.Workshop == workshop && change.Version == version)
             .ExecuteUpdateAsync(set => set.SetProperty(change => change.UndoneBy, undoneBy), stop);
     }
-
-    private static string Inside(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
 }

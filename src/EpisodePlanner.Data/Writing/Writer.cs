@@ -39,6 +39,10 @@ internal sealed class Writer(Storage storage, Snapshots snapshots, TimeProvider 
             StorageTrouble.Locked, "Others change this workshop so fast that this change could not be made; try again.");
     }
 
+    /// <summary>The change in the form in which it comes back from the store: without batches in batches, and sorted.</summary>
+    public static Change Canonical(Change change) =>
+        ChangeFile.Order(change is Batch ? new Batch(change.Unfolded().ToValueList()) : change);
+
     /// <summary>One attempt; null where somebody else was quicker.</summary>
     private async Task<EditOutcome?> Try(
         PlannerContext context, Id workshop, RequestKey? key, Deciding decide, CancellationToken stop)
@@ -118,8 +122,4 @@ internal sealed class Writer(Storage storage, Snapshots snapshots, TimeProvider 
         var row = await History.Of(context, now.Id).At(version, stop);
         return row is null ? new KeyReused() : new Made(now, row.ToStored(), IsRepetition: true);
     }
-
-    /// <summary>The change in the form in which it comes back from the store: without batches in batches, and sorted.</summary>
-    private static Change Canonical(Change change) =>
-        ChangeFile.Order(change is Batch ? new Batch(change.Unfolded().ToValueList()) : change);
 }

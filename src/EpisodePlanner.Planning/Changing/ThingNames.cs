@@ -1,4 +1,6 @@
 using System.Globalization;
+using EpisodePlanner.Planning.Files;
+using EpisodePlanner.Planning.Files.Text;
 using NodaTime;
 
 namespace EpisodePlanner.Planning;
@@ -23,6 +25,16 @@ public static class ThingNames
         Booking booking => $"{booking.Place}, {Day(booking.From.Date)}",
         _ => thing.Id.ToString(),
     };
+
+    /// <summary>An id that no thing of a kind has, made of a name: "weld-frame", "weld-frame-2".</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="kind">The kind.</param>
+    /// <param name="workshop">The workshop.</param>
+    public static Id IdFor(string name, ThingKind kind, Workshop workshop)
+    {
+        var slug = Slug.Of(name) is { Length: > 0 } found ? found : kind.Word.Replace(' ', '-');
+        return new Names(kind.All(workshop).Select(thing => thing.Id)).Next(slug);
+    }
 
     private static string Day(LocalDate day) => day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -2,6 +2,7 @@ using EpisodePlanner.Data;
 using EpisodePlanner.Web.Features;
 using EpisodePlanner.Web.Features.Demo;
 using EpisodePlanner.Web.Features.Home;
+using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Serving;
 
 namespace EpisodePlanner.Web.Composition;
@@ -55,7 +56,8 @@ public static class PlannerServer
         .AddPreparation()
         .AddSingleton<DemoWorkshop>()
         .AddApi()
-        .AddHome();
+        .AddHome()
+        .AddDesk();
 
     private static void UseServing(WebApplication app)
     {
@@ -74,5 +76,6 @@ public static class PlannerServer
         app.MapProblems();
         app.MapApi();
         app.MapHome();
+        app.MapDesk();
     }
 }

@@ -4,6 +4,7 @@ using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Reference;
 using EpisodePlanner.Web.Features.Supposes;
+using EpisodePlanner.Web.Features.Texts;
 using EpisodePlanner.Web.Features.Things;
 using EpisodePlanner.Web.Features.Transfer;
 using EpisodePlanner.Web.Features.Whole;
@@ -39,6 +40,7 @@ public static class Api
         workshop.MapSupposes();
         workshop.MapTransfer();
         workshop.MapPlans();
+        workshop.MapTexts();
         endpoints.MapReference();
         return endpoints;
     }

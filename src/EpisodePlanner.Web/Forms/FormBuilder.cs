@@ -74,7 +74,10 @@ public sealed class FormBuilder
         {
             Help = member.Help,
             IsRequired = member.IsRequired,
-            Problems = problems[name].Concat(problems.Where(p => IsInside(field, p.Key)).SelectMany(p => p)).Distinct().ToValueList(),
+            IsRare = member.IsRare,
+            Problems = member.IsRequired && value is null && problems.Contains(name)
+                ? ["This is needed."]
+                : problems[name].Concat(problems.Where(p => IsInside(field, p.Key)).SelectMany(p => p)).Distinct().ToValueList(),
         };
     }
 

@@ -17,11 +17,17 @@ public abstract record FormField
     /// <summary>Whether it must be given.</summary>
     public bool IsRequired { get; init; }
 
+    /// <summary>Whether it is filled in now and then only, so that it may stand apart.</summary>
+    public bool IsRare { get; init; }
+
     /// <summary>What is wrong with it, sentence by sentence.</summary>
     public ValueList<string> Problems { get; init; } = [];
 
     /// <summary>Its id in the page.</summary>
     public string ElementId => "f-" + string.Concat(Name.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+
+    /// <summary>Whether anything stands in it or is wrong with it.</summary>
+    public abstract bool IsTouched { get; }
 
     /// <summary>The field and all fields in it.</summary>
     public virtual IEnumerable<FormField> WithAllInside() => [this];
@@ -30,6 +36,9 @@ public abstract record FormField
 /// <summary>A line or several lines of text, a day, a time, or a number.</summary>
 public sealed record TextField : FormField
 {
+    /// <inheritdoc/>
+    public override bool IsTouched => Value.Length > 0 || Problems.Count > 0;
+
     /// <summary>What stands in it, as it was typed.</summary>
     public required string Value { get; init; }
 
@@ -55,6 +64,9 @@ public sealed record TextField : FormField
 /// <summary>Yes or no.</summary>
 public sealed record TickField : FormField
 {
+    /// <inheritdoc/>
+    public override bool IsTouched => IsTicked || Problems.Count > 0;
+
     /// <summary>Whether it is ticked.</summary>
     public required bool IsTicked { get; init; }
 }
@@ -62,6 +74,9 @@ public sealed record TickField : FormField
 /// <summary>One of a few, or several of them.</summary>
 public sealed record ChoiceField : FormField
 {
+    /// <inheritdoc/>
+    public override bool IsTouched => Chosen.Count > 0 || Problems.Count > 0;
+
     /// <summary>What can be chosen, in order.</summary>
     public required ValueList<FormOption> Options { get; init; }
 
@@ -80,6 +95,9 @@ public sealed record FormOption(string Value, string Label);
 /// <summary>Fields that belong together.</summary>
 public sealed record GroupField : FormField
 {
+    /// <inheritdoc/>
+    public override bool IsTouched => Fields.Any(inner => inner.IsTouched) || Problems.Count > 0;
+
     /// <summary>The fields.</summary>
     public required ValueList<FormField> Fields { get; init; }
 
@@ -90,6 +108,9 @@ public sealed record GroupField : FormField
 /// <summary>Groups of fields that can be added and removed.</summary>
 public sealed record ListField : FormField
 {
+    /// <inheritdoc/>
+    public override bool IsTouched => Items.Count > 0 || Problems.Count > 0;
+
     /// <summary>The groups in order.</summary>
     public required ValueList<GroupField> Items { get; init; }
 
@@ -103,6 +124,9 @@ public sealed record ListField : FormField
 /// <summary>Something that the form carries along without showing it.</summary>
 public sealed record HiddenField : FormField
 {
+    /// <inheritdoc/>
+    public override bool IsTouched => false;
+
     /// <summary>What it carries.</summary>
     public required string Value { get; init; }
 }

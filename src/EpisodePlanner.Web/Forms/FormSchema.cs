@@ -6,8 +6,9 @@ namespace EpisodePlanner.Web.Forms;
 /// <summary>The schema of the workshop's things, read once: forms have just its members, limits and explanations.</summary>
 internal static class FormSchema
 {
-    private static readonly Lazy<JsonObject> Definitions =
-        new(() => JsonNode.Parse(WorkshopSchema.Write())!["$defs"]!.AsObject());
+    private const string About = "about";
+
+    private static readonly Lazy<JsonObject> Definitions = new(Read);
 
     /// <summary>The schema of a record: "workTask".</summary>
     public static JsonObject Of(string definition) => Definitions.Value[definition]!.AsObject();
@@ -19,6 +20,23 @@ internal static class FormSchema
         var required = schema["required"]?.AsArray().Select(name => (string)name!).ToHashSet() ?? [];
         return schema["properties"]!.AsObject()
             .Select(member => new FormMember(definition, member.Key, member.Value!.AsObject(), required.Contains(member.Key)));
+    }
+
+    /// <summary>The records, and as one more what the workshop says about itself: its name and its zone.</summary>
+    private static JsonObject Read()
+    {
+        var root = JsonNode.Parse(WorkshopSchema.Write())!;
+        var definitions = root["$defs"]!.AsObject();
+        definitions[About] = new JsonObject
+        {
+            ["properties"] = new JsonObject
+            {
+                ["name"] = root["properties"]!["name"]!.DeepClone(),
+                ["zone"] = root["properties"]!["zone"]!.DeepClone(),
+            },
+            ["required"] = new JsonArray("name", "zone"),
+        };
+        return definitions;
     }
 }
 
@@ -40,6 +58,9 @@ internal sealed record FormMember(string Owner, string Name, JsonObject Schema, 
 
     /// <summary>What it means.</summary>
     public string? Help => (string?)Schema["description"];
+
+    /// <summary>Whether it is filled in now and then only.</summary>
+    public bool IsRare => FormWords.IsRare(Owner, Name) && !IsRequired && Entry != FormEntry.Hidden;
 
     /// <summary>What kind of thing it refers to, or null.</summary>
     public string? RefersTo => FormReferences.Find(Owner, Name);

@@ -21,6 +21,31 @@ internal static class FormWords
         ["payoff"] = "An episode may end here",
     };
 
+    /// <summary>What is asked first, record by record; the other members stand apart. A record that is not named asks all.</summary>
+    private static readonly Dictionary<string, string[]> First = new()
+    {
+        ["workTask"] = ["name", "kind", "milestone", "stages", "links", "shots", "mayRunAlone", "note"],
+        ["stage"] = ["kind", "hours", "needs"],
+        ["taskLink"] = ["task", "kind"],
+        ["shot"] = ["name", "moment", "onceOnly", "required", "state"],
+        ["openHours"] = ["weekly", "dated"],
+        ["place"] = ["name", "kind", "hours", "setUpMinutes"],
+        ["machine"] = ["name", "kind", "mayRunAlone", "place"],
+        ["series"] = ["name", "state", "restingUntil", "promise", "milestones"],
+        ["milestone"] = ["name", "payoff"],
+        ["episode"] = ["title", "series", "milestones", "pinnedSlot", "note"],
+        ["slotRule"] = ["from", "at", "rule", "windowMinutes"],
+        ["upload"] = ["series", "date", "title", "episode"],
+        ["logEntry"] = ["at", "task", "stage", "minutes", "outcome", "note"],
+        ["settings"] = ["maker", "seriesPromiseDays", "channelPromiseDays", "tail", "safetyLeadHours", "earlyViewHours"],
+        ["booking"] = ["place", "from", "to", "note"],
+        ["tailPart"] = ["kind", "hours"],
+    };
+
+    /// <summary>Whether a member is filled in now and then only.</summary>
+    public static bool IsRare(string owner, string member) =>
+        First.TryGetValue(owner, out var first) && !first.Contains(member);
+
     /// <summary>A member's name as words: "runsAlone" is "Runs alone".</summary>
     public static string Label(string member) => Own.GetValueOrDefault(member) ?? Capital(Split(member));
 

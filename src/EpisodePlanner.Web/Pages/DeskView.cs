@@ -1,3 +1,4 @@
+using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
 
@@ -18,6 +19,6 @@ public sealed record DeskView(Id Id, long Version, PlanAdvice Advice)
     /// <summary>The workshop.</summary>
     public Workshop Workshop => Advice.Plan.Request.Workshop;
 
-    /// <summary>What was just done, to be said once.</summary>
-    public string? Said { get; init; }
+    /// <summary>What was just done, to be said and to be undone.</summary>
+    public HistoryLine? Done { get; init; }
 }

@@ -36,12 +36,20 @@ public static class PictureStyle
         .p-label,.picture text.p-label{font-size:12px}
         """;
 
-    /// <summary>The rules and the inks of a theme, for a file that stands alone.</summary>
-    public static string Of(PictureTheme theme) => $".picture{{{Inks(Ink.Of(theme))}}}{Rules}";
+    /// <summary>
+    /// The rules with the inks of a theme written out, for a file that stands alone: many programs that read SVG know no
+    /// custom properties, and draw the halo of words over them.
+    /// </summary>
+    public static string Of(PictureTheme theme)
+    {
+        var ink = Ink.Of(theme);
+        var plain = string.Join('\n', Rules.Split('\n').Where(rule => !rule.Contains("paint-order", StringComparison.Ordinal)));
+        return Names(ink).Aggregate(plain, (rules, pair) => rules.Replace($"var(--ink-{pair.Name})", pair.Value, StringComparison.Ordinal));
+    }
 
-    /// <summary>The inks as custom properties.</summary>
-    public static string Inks(Ink ink) =>
-        $"--ink-paper:{ink.Paper};--ink-sheet:{ink.Sheet};--ink-words:{ink.Words};--ink-soft:{ink.Soft};"
-        + $"--ink-rule:{ink.Rule};--ink-closed:{ink.Closed};--ink-hands:{ink.Hands};--ink-on-hands:{ink.OnHands};"
-        + $"--ink-run:{ink.Run};--ink-over:{ink.Over}";
+    private static IEnumerable<(string Name, string Value)> Names(Ink ink) =>
+    [
+        ("paper", ink.Paper), ("sheet", ink.Sheet), ("words", ink.Words), ("soft", ink.Soft), ("rule", ink.Rule),
+        ("closed", ink.Closed), ("hands", ink.Hands), ("on-hands", ink.OnHands), ("run", ink.Run), ("over", ink.Over),
+    ];
 }

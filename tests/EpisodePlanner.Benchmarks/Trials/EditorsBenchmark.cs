@@ -18,18 +18,18 @@ internal sealed class EditorsBenchmark : IBenchmark
         var trial = new EditorsTrial(options.Number("--editors", 200), options.Number("--rounds", 3));
         var isWell = TrialServer.OnEach(Most, async (kind, app, stop) =>
         {
-            await page.WriteLineAsync($"{kind}: {await Tell(trial, new Api(app.Client, stop))}");
-            return true;
+            try
+            {
+                await page.WriteLineAsync($"{kind}: {await Tell(trial, new Api(app.Client, stop))}");
+                return true;
+            }
+            catch (Exception broken) when (broken is TrialException or HttpRequestException)
+            {
+                await page.WriteLineAsync($"{kind}: {broken.Message} The server's last words:\n{app}");
+                return false;
+            }
         });
-        try
-        {
-            return isWell.GetAwaiter().GetResult() ? 0 : 1;
-        }
-        catch (TrialException broken)
-        {
-            page.WriteLine(broken.Message);
-            return 1;
-        }
+        return isWell.GetAwaiter().GetResult() ? 0 : 1;
     }
 
     private static async Task<string> Tell(EditorsTrial trial, Api api)

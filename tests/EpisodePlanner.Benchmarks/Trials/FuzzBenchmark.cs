@@ -21,6 +21,11 @@ internal sealed class FuzzBenchmark : IBenchmark
             var figures = await trial.Run(new Api(app.Client, stop));
             await page.WriteLineAsync($"{kind}: {figures.Requests} requests to {figures.Operations} operations");
             await Tell(figures, page);
+            if (figures.Findings.Count > 0)
+            {
+                await page.WriteLineAsync($"The server's last words:\n{app}");
+            }
+
             return figures.Findings.Count == 0;
         });
         return isWell.GetAwaiter().GetResult() ? 0 : 1;

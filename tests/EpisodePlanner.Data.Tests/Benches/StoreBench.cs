@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using EpisodePlanner.Databases;
 using EpisodePlanner.Planning;
+using Microsoft.EntityFrameworkCore;
 
 namespace EpisodePlanner.Data.Tests;
 
@@ -62,6 +63,24 @@ public sealed class StoreBench : IAsyncDisposable
 
     /// <summary>The workshop as one sees it who remembers nothing.</summary>
     public async Task<Snapshot> Cold(Id workshop) => await (await Again()).Now(workshop);
+
+    /// <summary>An hour as the database counts moments.</summary>
+    public string Hour => Database.Kind == DatabaseKind.Sqlite ? "36000000000" : "interval '1 hour'";
+
+    /// <summary>The statement that replaces a text in a JSON column.</summary>
+    public string Replace(string table, string column, string from, string to) => Database.Kind == DatabaseKind.Sqlite
+        ? $"UPDATE {table} SET {column} = REPLACE({column}, '{from}', '{to}')"
+        : $"UPDATE {table} SET {column} = REPLACE({column}::text, '{from}', '{to}')::jsonb";
+
+    /// <summary>Does something to the database past the store.</summary>
+    public async Task Execute(string sql)
+    {
+        await using var context = Storage.Open();
+        await context.Database.OpenConnectionAsync(Stop);
+        await using var command = context.Database.GetDbConnection().CreateCommand();
+        command.CommandText = sql;
+        await command.ExecuteNonQueryAsync(Stop);
+    }
 
     public ValueTask DisposeAsync() => Database.DisposeAsync();
 }

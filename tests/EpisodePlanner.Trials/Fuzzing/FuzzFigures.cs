@@ -4,7 +4,7 @@ namespace EpisodePlanner.Trials.Fuzzing;
 /// <param name="Requests">How many there were.</param>
 /// <param name="Operations">How many operations they went to.</param>
 /// <param name="Statuses">How many answers each status had.</param>
-/// <param name="Findings">What must not be, each with the request; empty where all is well.</param>
+/// <param name="Findings">What must not be, once for each operation, with the request; empty where all is well.</param>
 /// <param name="NeverDone">Operations none of whose requests came out well.</param>
 public sealed record FuzzFigures(
     int Requests,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
 using EpisodePlanner.Checking;
 
 namespace EpisodePlanner.Trials.Fuzzing;
@@ -20,36 +21,36 @@ internal sealed record FuzzRequest(
 }
 
 /// <summary>Makes bad requests to operations.</summary>
-internal sealed class FuzzRequests(SchemaSamples samples, Spoiling spoiling, Dice dice)
+internal sealed class FuzzRequests(SchemaSamples samples, Spoiling spoiling, KnownIds known, Dice dice)
 {
-    private static readonly string[] Known = ["bench-1", "bench-2", "task-1", "task-2", "me", "s", "first", "nobody"];
     private static readonly string[] MediaTypes = ["text/plain", "application/xml", "multipart/form-data", "application/json; charset=utf-16", "x"];
     private static readonly string[] Accepts = ["*/*", "text/html", "text/markdown", "image/png", "application/json;q=0", "x/"];
 
     /// <summary>A request to an operation.</summary>
     /// <param name="operation">The operation.</param>
-    /// <param name="workshops">Ids of workshops that were there a moment ago.</param>
-    public FuzzRequest Make(ApiOperation operation, IReadOnlyList<string> workshops)
+    public FuzzRequest Make(ApiOperation operation)
     {
-        var (content, how) = Content(operation);
+        var path = Path(operation);
+        var (content, how) = Content(operation, path.Split('/')[^1]);
         return new FuzzRequest(
             dice.Chance(2) ? HttpMethod.Patch : operation.Method,
-            Path(operation, workshops) + Query(operation),
+            path + Query(operation),
             content,
             [.. Headers(operation)],
             how);
     }
 
-    private string Path(ApiOperation operation, IReadOnlyList<string> workshops) => string.Join('/', operation.Path
-        .Split('/')
-        .Select(step => step.StartsWith('{') ? Fill(step.Trim('{', '}'), workshops) : step));
+    private string Path(ApiOperation operation)
+    {
+        var steps = operation.Path.Split('/');
+        return string.Join('/', steps.Select((step, i) => step.StartsWith('{') ? Fill(steps[i - 1]) : step));
+    }
 
-    private string Fill(string name, IReadOnlyList<string> workshops) => (dice.Chance(20), name.ToUpperInvariant()) switch
+    private string Fill(string collection) => (dice.Chance(15), collection) switch
     {
         (true, _) => Hostile.Id(dice),
-        (_, "WORKSHOP") => dice.Pick(workshops),
-        (_, "VERSION") => dice.Between(0, 5).ToString(CultureInfo.InvariantCulture),
-        _ => dice.Pick(Known),
+        (_, "changes") => dice.Between(0, 5).ToString(CultureInfo.InvariantCulture),
+        _ => known.Of(collection),
     };
 
     private string Query(ApiOperation operation)
@@ -69,7 +70,7 @@ internal sealed class FuzzRequests(SchemaSamples samples, Spoiling spoiling, Dic
     {
         if (operation.Method != HttpMethod.Get && dice.Chance(85))
         {
-            yield return ("If-Match", dice.Chance(60) ? "*" : Hostile.Header(dice));
+            yield return ("If-Match", dice.Chance(75) ? "*" : Hostile.Header(dice));
         }
 
         if (dice.Chance(10))
@@ -88,14 +89,20 @@ internal sealed class FuzzRequests(SchemaSamples samples, Spoiling spoiling, Dic
         }
     }
 
-    private (ByteArrayContent? Content, string How) Content(ApiOperation operation)
+    private (ByteArrayContent? Content, string How) Content(ApiOperation operation, string id)
     {
         if (operation.Body is null && dice.Chance(95))
         {
             return (null, "no body");
         }
 
-        var (bytes, how) = spoiling.Spoil(samples.Of(operation.Body));
+        var body = samples.Of(operation.Body);
+        if (operation.Method == HttpMethod.Put && body is JsonObject thing && thing.ContainsKey("id") && dice.Chance(80))
+        {
+            thing["id"] = id;
+        }
+
+        var (bytes, how) = spoiling.Spoil(body);
         var content = new ByteArrayContent(bytes);
         var mediaType = dice.Chance(5) ? dice.Pick(MediaTypes) : operation.MediaType ?? "application/json";
         content.Headers.TryAddWithoutValidation("Content-Type", mediaType);

@@ -11,7 +11,7 @@ internal sealed partial class FuzzTally
     private const int MostFindings = 25;
     private readonly SortedDictionary<int, int> statuses = [];
     private readonly HashSet<ApiOperation> done = [];
-    private readonly List<string> findings = [];
+    private readonly Dictionary<(ApiOperation Operation, string Objection), string> findings = [];
     private int requests;
 
     public void Add(ApiOperation operation, FuzzRequest request, Answer? answer)
@@ -26,7 +26,7 @@ internal sealed partial class FuzzTally
 
         if (Objection(answer) is { } objection && findings.Count < MostFindings)
         {
-            findings.Add($"{objection}\n  {request}\n  {answer}");
+            findings.TryAdd((operation, objection), $"{objection}\n  {request}\n  {answer}");
         }
     }
 
@@ -34,7 +34,7 @@ internal sealed partial class FuzzTally
         requests,
         operations.Count,
         statuses,
-        findings,
+        [.. findings.Values],
         [.. operations.Where(operation => !done.Contains(operation)).Select(operation => operation.ToString())]);
 
     private static string? Objection(Answer? answer) => answer switch

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using EpisodePlanner.Checking;
 using EpisodePlanner.Trials.Asking;
 
@@ -11,7 +12,6 @@ namespace EpisodePlanner.Trials.Fuzzing;
 /// <param name="Seed">The same seed sends the same requests.</param>
 public sealed record FuzzTrial(int Requests, ulong Seed)
 {
-    private const int WorkshopsKept = 5;
     private const int RequestsPerWorkshop = 100;
 
     /// <summary>Runs the trial on a server.</summary>
@@ -20,34 +20,31 @@ public sealed record FuzzTrial(int Requests, ulong Seed)
         var document = new ApiDocument((await api.Get("/openapi/v1.json")).Must("GET the description").Json);
         var dice = new Dice(Seed);
         var operations = document.Operations;
-        var workshops = new List<string>();
-        var maker = new FuzzRequests(new SchemaSamples(document, dice), new Spoiling(dice), dice);
+        var known = new KnownIds(dice);
+        var maker = new FuzzRequests(new SchemaSamples(document, dice), new Spoiling(dice), known, dice);
         var tally = new FuzzTally();
         for (var i = 0; i < Requests; i++)
         {
             if (i % RequestsPerWorkshop == 0)
             {
-                await Refresh(api, workshops);
+                // Some of the requests delete workshops and what is in them.
+                known.Add(new Uri(await api.Import(File), UriKind.Relative));
             }
 
             var operation = operations[i % operations.Count];
-            using var request = maker.Make(operation, workshops);
-            tally.Add(operation, request, await Send(api, request));
+            using var request = maker.Make(operation);
+            var answer = await Send(api, request);
+            tally.Add(operation, request, answer);
+            if (answer?.Location is { } made)
+            {
+                known.Add(made);
+            }
         }
 
         return tally.Figures(operations);
     }
 
-    /// <summary>Some of the requests delete workshops and what is in them.</summary>
-    private static async Task Refresh(Api api, List<string> workshops)
-    {
-        var file = TrialWorkshop.File("Fuzz", ["bench-1", "bench-2"], ["task-1", "task-2", "task-3"]);
-        workshops.Add((await api.Import(file)).Split('/')[^1]);
-        if (workshops.Count > WorkshopsKept)
-        {
-            workshops.RemoveAt(0);
-        }
-    }
+    private static JsonObject File => TrialWorkshop.File("Fuzz", ["bench-1", "bench-2"], ["task-1", "task-2", "task-3"]);
 
     private static async Task<Answer?> Send(Api api, FuzzRequest request)
     {

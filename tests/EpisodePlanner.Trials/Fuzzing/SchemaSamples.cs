@@ -8,6 +8,10 @@ internal sealed class SchemaSamples(ApiDocument document, Dice dice)
 {
     private const int Deepest = 7;
 
+    /// <summary>Ids that are there, and forms of text that some members want.</summary>
+    private static readonly string[] Words =
+        ["me", "s", "m", "first", "bench-1", "task-1", "task-2", "new-1", "19:00", "2027-02-26", "2027-02-26T19:30", "weld, 2 h", "Etc/UTC"];
+
     /// <summary>Something of a schema.</summary>
     public JsonNode? Of(JsonNode? schema, int depth = 0)
     {
@@ -79,7 +83,7 @@ internal sealed class SchemaSamples(ApiDocument document, Dice dice)
         "time" => "19:30",
         "date-time" => "2027-02-26T19:30:00Z",
         "uuid" => "0190a3c4-0000-7000-8000-000000000001",
-        _ => dice.Pick(["a", "weld-frame", "19:00", "2027-02-26", "2027-02-26T19:30", "weld frame, 12 h", "Etc/UTC", "2 h"]),
+        _ => dice.Pick(Words),
     };
 
     private static int Bound(JsonNode schema, string name, int otherwise) =>

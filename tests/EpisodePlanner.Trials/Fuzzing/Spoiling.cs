@@ -11,9 +11,9 @@ internal sealed class Spoiling(Dice dice)
     private const string Mark = "\"@here@\"";
 
     /// <summary>The bytes to send, and in a word what was done to them.</summary>
-    public (byte[] Bytes, string How) Spoil(JsonNode? body) => dice.Between(0, 12) switch
+    public (byte[] Bytes, string How) Spoil(JsonNode? body) => dice.Between(-4, 12) switch
     {
-        0 or 1 => (Bytes(Text(body)), "as described"),
+        <= 1 => (Bytes(Text(body)), "as described"),
         2 => (Bytes(At(body, dice.Pick(["null", "true", "0", "\"\"", "[]", "{}"]))), "wrong type"),
         3 => (Bytes(At(body, Hostile.Number(dice))), "hostile number"),
         4 or 5 => (Bytes(At(body, Quoted(Hostile.Word(dice)))), "hostile word"),

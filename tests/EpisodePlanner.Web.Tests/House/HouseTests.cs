@@ -27,7 +27,10 @@ public sealed partial class HouseTests
                 ]),
             ["Web"] = (
                 ["Scheduling", "Planning", "Proving", "Writing", "Data", "Data.Sqlite", "Data.PostgreSql"],
-                ["Microsoft.AspNetCore.OpenApi", "Scalar.AspNetCore", "System.CommandLine"]),
+                [
+                    "Microsoft.AspNetCore.OpenApi", "Scalar.AspNetCore", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies",
+                    "Svg.Skia", "System.CommandLine",
+                ]),
         };
 
     private static IEnumerable<ProjectFile> Sources => ProjectFile.In("src");

@@ -78,6 +78,10 @@ internal sealed class ApiClient(HttpClient client)
     /// <returns>Its path.</returns>
     public async Task<string> Import(string file) => (await Post($"{Root}/imports", file)).Must(HttpStatusCode.Created).Location!;
 
+    /// <summary>Makes a workshop of the small example.</summary>
+    /// <returns>Its path.</returns>
+    public Task<string> ImportExample() => Import(Example.Text);
+
     /// <summary>Makes a workshop of the demo.</summary>
     /// <returns>Its path.</returns>
     public async Task<string> ImportDemo() =>

@@ -1,13 +1,6 @@
-using EpisodePlanner.Data;
-using EpisodePlanner.Data.PostgreSql;
-using EpisodePlanner.Data.Sqlite;
 using EpisodePlanner.Databases;
-using EpisodePlanner.Web.Features;
-using EpisodePlanner.Web.Serving;
+using EpisodePlanner.Web.Composition;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Hosting;
-using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Logging;
 
 namespace EpisodePlanner.Web.Tests.Http;
 
@@ -29,31 +22,26 @@ internal sealed class ApiServer : IAsyncDisposable
 
     public ApiClient Api { get; }
 
-    public IServiceProvider Services => app.Services;
-
     public static async Task<ApiServer> Start(ITestDatabases databases)
     {
         var (database, clock) = (await databases.New(), new SetClock());
-        var builder = WebApplication.CreateSlimBuilder();
-        builder.Logging.ClearProviders();
-        builder.WebHost.UseUrls("http://127.0.0.1:0");
-        builder.Services.AddSingleton<TimeProvider>(clock).AddProblems().AddApi().AddStorage(_ => Over(database));
-        var app = builder.Build();
-        app.UseProblems();
-        app.MapApi();
-        await app.Services.GetRequiredService<Storage>().Prepare(TestContext.Current.CancellationToken);
+        var settings = new ServerSettings
+        {
+            DataFolder = database.Folder,
+            PostgreSql = database.Kind == DatabaseKind.PostgreSql ? database.ConnectionString : null,
+            Addresses = [new ListenAddress("127.0.0.1", 0)],
+        };
+        var app = PlannerServer.Build(settings, clock);
         await app.StartAsync(TestContext.Current.CancellationToken);
+        Assert.Null(await PlannerServer.Prepared(app));
         return new ApiServer(app, database, clock);
     }
 
     public async ValueTask DisposeAsync()
     {
         client.Dispose();
+        await app.StopAsync();
         await app.DisposeAsync();
         await database.DisposeAsync();
     }
-
-    private static Storage Over(ITestDatabase database) => database.Kind == DatabaseKind.PostgreSql
-        ? new PostgreSqlStorage(database.ConnectionString)
-        : new SqliteStorage(Path.Combine(database.Folder, "episode-planner.db"));
 }

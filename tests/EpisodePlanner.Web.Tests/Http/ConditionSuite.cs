@@ -115,7 +115,7 @@ public abstract class ConditionSuite(ApiFixture api)
     [Fact]
     public async Task TheSameKey_MakesOnce()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
         var body = """{ "name": "Ann" }""";
 
         var first = (await api.Api.Post($"{workshop}/people", body, ("Idempotency-Key", "k1"))).Must(HttpStatusCode.Created);
@@ -129,7 +129,7 @@ public abstract class ConditionSuite(ApiFixture api)
     }
 
     private async Task<string> Begin() =>
-        (await api.Api.Post($"{await api.Api.ImportDemo()}/places", Place)).Must(HttpStatusCode.Created).Location!;
+        (await api.Api.Post($"{await api.Api.ImportExample()}/places", Place)).Must(HttpStatusCode.Created).Location!;
 }
 
 public sealed class SqliteConditionTests(SqliteApi api) : ConditionSuite(api), IClassFixture<SqliteApi>;

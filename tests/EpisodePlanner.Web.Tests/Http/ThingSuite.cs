@@ -10,7 +10,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Post_WithAnId_MakesTheThingAndReadsBackEqual()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         var made = (await api.Api.Post($"{workshop}/people", Person)).Must(HttpStatusCode.Created);
 
@@ -24,7 +24,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Post_WithoutAnId_GetsOneThatSortsByTime()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         var made = (await api.Api.Post($"{workshop}/people", """{ "name": "Ann" }""")).Must(HttpStatusCode.Created);
 
@@ -35,7 +35,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Post_OfAnIdThatIsThere_IsAConflict()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
         await api.Api.Post($"{workshop}/people", Person);
 
         (await api.Api.Post($"{workshop}/people", Person)).MustBe(HttpStatusCode.Conflict, "conflict");
@@ -44,7 +44,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Post_OfABadBody_TellsEverythingAtOnce()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         var reply = await api.Api.Post($"{workshop}/tasks", """{ "name": 5, "stages": [{ "hours": -1 }], "wings": 2 }""");
 
@@ -55,7 +55,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Post_OfWhatBreaksARule_SaysWhereInTheWorkshop()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         var reply = await api.Api.Post($"{workshop}/uploads", """{ "id": "u", "series": "nobody", "date": "2026-11-20" }""");
 
@@ -69,7 +69,7 @@ public abstract class ThingSuite(ApiFixture api)
     [InlineData("application/json; charset=UTF-8", HttpStatusCode.Created)]
     public async Task Post_IsTakenAsJsonInUtf8Only(string type, HttpStatusCode status)
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         (await api.Api.Send(HttpMethod.Post, $"{workshop}/people", Person, [], type)).Must(status);
     }
@@ -77,9 +77,11 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Post_OfMoreThanAMegabyte_IsTooLarge()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
-        var reply = await api.Api.Post($"{workshop}/people", $$"""{ "name": "{{new string('x', 1_100_000)}}" }""");
+        // Published: RFC 9110 §10.1.1, the client waits for leave to send the body, so that the answer reaches it.
+        var reply = await api.Api.Post(
+            $"{workshop}/people", $$"""{ "name": "{{new string('x', 1_100_000)}}" }""", ("Expect", "100-continue"));
 
         reply.MustBe(HttpStatusCode.RequestEntityTooLarge, "too-large");
     }
@@ -87,7 +89,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Put_WithAnotherIdInTheBody_IsRefused()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         var reply = await api.Api.Put($"{workshop}/people/tim", Person, ("If-None-Match", "*"));
 
@@ -97,7 +99,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Put_OfTheSame_KeepsTheVersion()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
         var made = await api.Api.Post($"{workshop}/people", Person);
 
         var same = await api.Api.Put(made.Location!, Person, ("If-Match", made.Tag!));
@@ -108,7 +110,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Delete_ThenRead_SaysWhenAndHowItComesBack()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
         var made = await api.Api.Post($"{workshop}/people", Person);
         (await api.Api.Delete(made.Location!, ("If-Match", made.Tag!))).Must(HttpStatusCode.NoContent);
 
@@ -121,7 +123,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task Delete_OfWhatOthersNeed_SaysWhoNeedsIt()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
         var series = (await api.Api.Get($"{workshop}/series")).Json["items"]![0]!["thing"]!["id"]!.GetValue<string>();
 
         var reply = await api.Api.Delete($"{workshop}/series/{series}", ("If-Match", "*"));
@@ -132,7 +134,7 @@ public abstract class ThingSuite(ApiFixture api)
     [Fact]
     public async Task ToldDates_AreKeptForEver()
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
         var episode = (await api.Api.Get($"{workshop}/episodes")).Json["items"]![0]!["thing"]!["id"]!.GetValue<string>();
         var told = $$"""{ "id": "t", "episode": "{{episode}}", "date": "2026-12-24", "toldOn": "2026-11-25", "to": "supporters" }""";
         var made = (await api.Api.Put($"{workshop}/told-dates/t", told, ("If-None-Match", "*"))).Must(HttpStatusCode.Created);
@@ -149,7 +151,7 @@ public abstract class ThingSuite(ApiFixture api)
     [InlineData("wings", HttpStatusCode.NotFound)]
     public async Task Get_OfWhatIsNotThere_IsNotFound(string path, HttpStatusCode status)
     {
-        var workshop = await api.Api.ImportDemo();
+        var workshop = await api.Api.ImportExample();
 
         (await api.Api.Get($"{workshop}/{path}")).MustBe(status, "not-found");
         (await api.Api.Get($"{ApiClient.Root}/workshops/nobody/{path}")).MustBe(status, "not-found");

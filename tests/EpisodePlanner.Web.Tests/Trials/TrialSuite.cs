@@ -28,7 +28,7 @@ public abstract class TrialSuite(ITestDatabases databases)
 
         var figures = await new FuzzTrial(Requests: 600, Seed: 3).Run(new Api(app.Client, TestContext.Current.CancellationToken));
 
-        Assert.True(figures.Findings.Count == 0, string.Join('\n', figures.Findings));
+        Assert.True(figures.Findings.Count == 0, $"{string.Join('\n', figures.Findings)}\n{app}");
     }
 }
 

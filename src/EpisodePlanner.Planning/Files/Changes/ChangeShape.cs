@@ -126,5 +126,9 @@ internal sealed class ChangeShape : Shape
     }
 
     /// <summary>A thing is either put or removed.</summary>
-    private static JsonObject Required(string member) => new() { ["required"] = new JsonArray(member) };
+    private static JsonObject Required(string member) => new()
+    {
+        ["properties"] = new JsonObject { [member] = new JsonObject() },
+        ["required"] = new JsonArray(member),
+    };
 }

@@ -22,7 +22,7 @@ internal static class ChangeEndpoints
             "makeChanges",
             "Makes several changes, all or none.",
             "Give either \"base\" or If-Match: without them nobody could tell whether you overwrite somebody else's change.")
-            .TakingFiles()
+            .TakesWorkshops()
             .Refusing(ProblemTypes.PreconditionRequired, ProblemTypes.Conflict, ProblemTypes.BrokenRules);
         group.MapRead("/changes/{version:long}", Read).Named("getChange", "The change that led to a version, and the one that leads back.");
         group.MapPost("/changes/{version:long}/undo", UndoOne).Named("undoChange", "Takes back the change that led to a version.")

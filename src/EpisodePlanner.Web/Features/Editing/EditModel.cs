@@ -1,3 +1,4 @@
+using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Forms;
 using EpisodePlanner.Web.Pages;
@@ -53,7 +54,7 @@ public sealed record EditModel
     public ValueList<Caution> Cautions { get; init; } = [];
 
     /// <summary>What was just done.</summary>
-    public string? Said { get; init; }
+    public HistoryLine? Done { get; init; }
 }
 
 /// <summary>Something that is wrong with what was typed.</summary>

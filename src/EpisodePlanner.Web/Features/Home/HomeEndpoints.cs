@@ -1,4 +1,5 @@
 using EpisodePlanner.Data;
+using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Serving.Requests;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
@@ -20,12 +21,8 @@ internal static class HomeEndpoints
         routes.MapPost(Path, Begin).ExcludeFromDescription();
     }
 
-    private static async Task<RazorComponentResult<HomePage>> Show(HomeDesk desk, CancellationToken stop, string? begun = null)
-    {
-        var lines = await desk.Lines(stop);
-        var said = lines.FirstOrDefault(line => line.Id.ToString() == begun) is { } there ? $"“{there.Name}” is begun." : null;
-        return Page(new HomeModel(lines, HomeForm.Empty.Fields([])) { Said = said }, StatusCodes.Status200OK);
-    }
+    private static async Task<RazorComponentResult<HomePage>> Show(HomeDesk desk, CancellationToken stop) =>
+        Page(new HomeModel(await desk.Lines(stop), HomeForm.Empty.Fields([])), StatusCodes.Status200OK);
 
     private static async Task<Results<RedirectHttpResult, RazorComponentResult<HomePage>>> Begin(
         [FromForm] string? name, [FromForm] string? zone, WorkshopStore store, HomeDesk desk, CancellationToken stop)
@@ -35,7 +32,7 @@ internal static class HomeEndpoints
         return await store.Create(workshop, Makers.Of(workshop), null, stop) switch
         {
             Broken broken => Page(new HomeModel(await desk.Lines(stop), form.Fields(broken.Reasons)), StatusCodes.Status422UnprocessableEntity),
-            Made made => TypedResults.LocalRedirect($"{Path}?begun={made.Now.Id}"),
+            Made made => TypedResults.LocalRedirect(new Paths(made.Now.Id).Series),
             _ => throw new InvalidOperationException("A workshop without a key is begun or refused."),
         };
     }

@@ -6,11 +6,7 @@ namespace EpisodePlanner.Web.Features.Home;
 /// <summary>What the first page shows.</summary>
 /// <param name="Workshops">The workshops, by name.</param>
 /// <param name="Form">The form to begin one.</param>
-public sealed record HomeModel(ValueList<HomeLine> Workshops, ValueList<FormField> Form)
-{
-    /// <summary>What was just done.</summary>
-    public string? Said { get; init; }
-}
+public sealed record HomeModel(ValueList<HomeLine> Workshops, ValueList<FormField> Form);
 
 /// <summary>A workshop of the first page.</summary>
 /// <param name="Id">Its id.</param>

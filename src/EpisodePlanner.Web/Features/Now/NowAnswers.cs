@@ -7,8 +7,14 @@ namespace EpisodePlanner.Web.Features.Now;
 /// <summary>The answers that stand on the first page of a workshop.</summary>
 public sealed record NowAnswers
 {
-    /// <summary>The next upload; null where nothing is planned.</summary>
-    public required Answer? Upload { get; init; }
+    /// <summary>The next upload in a line, or why there is none.</summary>
+    public required string UploadSays { get; init; }
+
+    /// <summary>Why it goes out then.</summary>
+    public required ValueList<string> UploadReasons { get; init; }
+
+    /// <summary>What was begun and is not finished, with when it began.</summary>
+    public required ValueList<(PlannedStage Stage, string Says)> GoingOn { get; init; }
 
     /// <summary>The one thing for hands.</summary>
     public required Answer NextThing { get; init; }
@@ -32,9 +38,12 @@ public sealed record NowAnswers
     public static NowAnswers Of(DeskView view)
     {
         var (plan, names) = (view.Plan, new PlanNames(view.Plan));
+        var upload = First(sheet => NextUploadText.Write(sheet, plan, names, new ChainText(sheet, plan)))!.Paragraphs[0];
         return new NowAnswers
         {
-            Upload = First(sheet => NextUploadText.Write(sheet, plan, names, new ChainText(sheet, plan))),
+            UploadSays = plan.NextUpload is { } next ? $"The next upload: {names.Full(next)}" : upload.Text,
+            UploadReasons = upload.Below,
+            GoingOn = plan.Stages.Where(stage => stage.Begun).Select(stage => (stage, Began(plan, stage, names))).ToValueList(),
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
             Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
             TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).ToValueList(),
@@ -42,6 +51,14 @@ public sealed record NowAnswers
             Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
         };
+    }
+
+    private static string Began(Plan plan, PlannedStage stage, PlanNames names)
+    {
+        var since = TapLog.BegunAt(plan.Request.Workshop, stage.Key, plan.Request.PlannedAt);
+        var began = since is { } moment ? $", began {names.Moment(moment)}" : "";
+        var ends = stage.Finish is { } finish ? $"; finished {names.Moment(finish)} by plan" : "";
+        return $"\u201c{stage.Name}\u201d{began}{ends}";
     }
 
     private static Answer? First(Action<ISheet> write) => AnswerSheet.Of(write) is [var first, ..] ? first : null;

@@ -22,10 +22,10 @@ internal static class SupposeEndpoints
     {
         var group = workshop.MapGroup("/supposes").WithTags("Supposes");
         group.MapRead("", List).Named("listSupposes", "The drafts of a workshop, the newest first.");
-        group.MapPost("", Create).Named("createSuppose", "Begins a draft.").TakingFiles().Refusing(ProblemTypes.BrokenRules);
+        group.MapPost("", Create).Named("createSuppose", "Begins a draft.").TakesWorkshops().Refusing(ProblemTypes.BrokenRules);
         group.MapRead("/{id}", Read).Named("getSuppose", "A draft.");
         group.MapPut("/{id}", Put).Named("putSuppose", "Replaces what a draft is called and its changes.")
-            .TakingFiles()
+            .TakesWorkshops()
             .Refusing(ProblemTypes.BrokenRules);
         group.MapDelete("/{id}", Drop).Named("deleteSuppose", "Drops a draft.");
         group.MapRead("/{id}/plan", Plan).Named("getSupposePlan", "The plan as it would be if the draft were kept now.")

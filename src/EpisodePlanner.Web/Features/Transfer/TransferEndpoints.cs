@@ -21,9 +21,9 @@ internal static class TransferEndpoints
     public static void MapImports(this RouteGroupBuilder api)
     {
         var group = api.MapGroup("/imports").WithTags(Tag);
-        group.MapPost("", Import).Named("importWorkshop", "Makes a new workshop of a workshop file.").TakingFiles();
+        group.MapPost("", Import).Named("importWorkshop", "Makes a new workshop of a workshop file.").TakesWorkshops();
         group.MapPost("/preview", Preview).Named(
-            "previewImport", "Says what a workshop file would bring, and what its plan would say.", "Nothing is changed.").TakingFiles();
+            "previewImport", "Says what a workshop file would bring, and what its plan would say.", "Nothing is changed.").TakesWorkshops();
     }
 
     /// <summary>Maps the import into a workshop and its export.</summary>
@@ -34,13 +34,13 @@ internal static class TransferEndpoints
             "importIntoWorkshop",
             "Replaces all that a workshop holds by a workshop file, as one change that can be undone.",
             "Told dates stay. Look at the preview first, and send the version that it names as If-Match.")
-            .TakingFiles()
+            .TakesWorkshops()
             .Refusing(ProblemTypes.BrokenRules);
         group.MapPost("/import/preview", PreviewReplacement).Named(
             "previewImportIntoWorkshop",
             "Says what would be added, changed and removed, and how the next upload would move.",
             "Nothing is changed.")
-            .TakingFiles()
+            .TakesWorkshops()
             .Refusing(ProblemTypes.BrokenRules);
         group.MapRead("/export", Export).Named(
             "exportWorkshop",

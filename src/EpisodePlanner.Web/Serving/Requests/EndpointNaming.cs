@@ -1,6 +1,3 @@
-using EpisodePlanner.Planning.Files;
-using Microsoft.AspNetCore.Mvc;
-
 namespace EpisodePlanner.Web.Serving.Requests;
 
 /// <summary>Short ways to map and describe endpoints.</summary>
@@ -16,10 +13,6 @@ internal static class EndpointNaming
     /// <summary>Says with which problems of its own a handler may refuse.</summary>
     public static RouteHandlerBuilder Refusing(this RouteHandlerBuilder endpoint, params ProblemType[] types) =>
         endpoint.WithMetadata(new Refuses(types));
-
-    /// <summary>Lets the body be as large as a workshop file.</summary>
-    public static RouteHandlerBuilder TakingFiles(this RouteHandlerBuilder endpoint) =>
-        endpoint.WithMetadata(new RequestSizeLimitAttribute(WorkshopFile.MaximumBytes));
 
     /// <summary>Gives an endpoint its operation id, a summary and what else is to be known.</summary>
     public static RouteHandlerBuilder Named(this RouteHandlerBuilder endpoint, string id, string summary, string? more = null)

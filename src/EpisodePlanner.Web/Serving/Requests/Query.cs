@@ -18,7 +18,8 @@ internal sealed class Query<T> : IRefusable, IBindableFromHttpContext<Query<T>>,
     where T : class
 {
     private static readonly HashSet<string> Numbers = [.. typeof(T).GetProperties()
-        .Where(property => (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) == typeof(int))
+        .Where(property => (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type
+            && (type == typeof(int) || type == typeof(long)))
         .Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name))];
 
     private Query(T? value, IResult? refusal) => (Value, Refusal) = (value, refusal);

@@ -7,9 +7,6 @@ namespace EpisodePlanner.Web.Serving.Requests;
 /// <summary>The bytes of a request's body, where they may be JSON.</summary>
 internal static class RequestBody
 {
-    /// <summary>The largest body where an endpoint does not allow more: 1 MB.</summary>
-    private const long UsualMost = 1_024 * 1_024;
-
     /// <summary>Reads the whole body.</summary>
     /// <returns>The bytes, or why they are not taken.</returns>
     public static async ValueTask<(ReadOnlyMemory<byte> Bytes, Problem? Refusal)> Read(HttpRequest request, CancellationToken stop)
@@ -19,7 +16,7 @@ internal static class RequestBody
             return (default, Refusals.NotJson(request.ContentType));
         }
 
-        var most = request.HttpContext.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? UsualMost;
+        var most = request.HttpContext.GetEndpoint()?.Metadata.GetMetadata<IRequestSizeLimitMetadata>()?.MaxRequestBodySize ?? BodyLimits.Usual;
         using var bytes = new MemoryStream((int)Math.Clamp(request.ContentLength ?? 0, 0, most));
         var chunk = new byte[16 * 1_024];
         while (await request.Body.ReadAsync(chunk, stop) is var read and > 0)

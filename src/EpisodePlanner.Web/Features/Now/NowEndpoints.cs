@@ -1,0 +1,80 @@
+using System.Globalization;
+using EpisodePlanner.Data;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Pages;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+
+namespace EpisodePlanner.Web.Features.Now;
+
+/// <summary>What is next, and telling what became of it.</summary>
+internal static class NowEndpoints
+{
+    /// <summary>Maps them beneath a workshop.</summary>
+    public static void MapNow(this RouteGroupBuilder desk)
+    {
+        desk.MapGet("", Show);
+        desk.MapPost("/tap", Tap);
+    }
+
+    private static async Task<RazorComponentResult<NowPage>> Show(FoundDesk found, Desk desk, CancellationToken stop) =>
+        Shown.As<NowPage>((nameof(NowPage.View), await desk.View(found.Now, found.Done, stop)));
+
+    /// <summary>
+    /// Notes what became of a stretch of work. A tap that comes twice within the same version is one: the entry's id is
+    /// made of what it is about.
+    /// </summary>
+    private static async Task<IResult> Tap(
+        FoundDesk found, [FromForm] TapForm tap, WorkshopStore store, TimeProvider clock, CancellationToken stop)
+    {
+        if (tap.Key is not { } key || !Enum.TryParse<LogOutcome>(tap.Outcome, ignoreCase: true, out var outcome))
+        {
+            return Results.BadRequest();
+        }
+
+        var id = new Id(string.Create(CultureInfo.InvariantCulture, $"tap-{tap.Base}-{found.Now.Workshop.Log.Count}"));
+        var at = NodaTime.Instant.FromUnixTimeSeconds(clock.GetUtcNow().ToUnixTimeSeconds());
+        var entry = TapLog.Of(found.Now.Workshop, key, outcome, at, id);
+        var outcomeOfEdit = await store.Make(
+            found.Now.Id,
+            new Edit(ThingKinds.Log.Put(entry), found.Who) { Expects = new Expectation.UntouchedSince(tap.Base) },
+            stop);
+        return Results.LocalRedirect(Desk.After(tap.Back(found.Paths), outcomeOfEdit));
+    }
+}
+
+/// <summary>A tap, as it is sent.</summary>
+internal sealed class TapForm
+{
+    /// <summary>The task; empty for a tail.</summary>
+    public string? Task { get; init; }
+
+    /// <summary>The stage of the task.</summary>
+    public string? Stage { get; init; }
+
+    /// <summary>The episode whose tail it is.</summary>
+    public string? Episode { get; init; }
+
+    /// <summary>The part of the tail, from 0; −1 for a task.</summary>
+    public int Part { get; init; } = -1;
+
+    /// <summary>begun, done, partly or failed.</summary>
+    public string? Outcome { get; init; }
+
+    /// <summary>The version of the workshop on the page.</summary>
+    public long Base { get; init; }
+
+    /// <summary>The series whose page it was on; empty for the first page.</summary>
+    public string? Series { get; init; }
+
+    /// <summary>What it is about; null where that is nothing.</summary>
+    public StageKey? Key => (Part, Task, Stage, Episode) switch
+    {
+        (< 0, { } task, { } stage, _) when Id.IsValid(task) && Id.IsValid(stage) => StageKey.OfTask(new Id(task), new Id(stage)),
+        (>= 0, _, _, { } episode) when Id.IsValid(episode) => StageKey.OfTail(new Id(episode), Part),
+        _ => null,
+    };
+
+    /// <summary>The page to go back to.</summary>
+    public string Back(Paths paths) => Id.IsValid(Series) ? paths.OfSeries(new Id(Series!)) : paths.Now;
+}

@@ -1,0 +1,33 @@
+using EpisodePlanner.Data;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Features.Plans;
+
+namespace EpisodePlanner.Web.Pages;
+
+/// <summary>Finds what the pages of a workshop show from.</summary>
+/// <param name="store">Where workshops are.</param>
+/// <param name="plans">Makes and keeps plans.</param>
+internal sealed class Desk(WorkshopStore store, PlanDesk plans)
+{
+    /// <summary>The name of the query's part that tells which change was just made.</summary>
+    public const string DoneQuery = "done";
+
+    /// <summary>The workshop with its plan, ready for a page.</summary>
+    /// <param name="now">The workshop.</param>
+    /// <param name="done">The version of the change that was just made; null for none.</param>
+    /// <param name="stop">Ends the planning.</param>
+    public async Task<DeskView> View(Snapshot now, long? done, CancellationToken stop)
+    {
+        var made = await plans.Current(now, PlanKey.UsualSchedules, stop);
+        return new DeskView(now.Id, now.Version, await made.Advice(stop)) { Done = await Done(now.Id, done, stop) };
+    }
+
+    /// <summary>The line of a change that was just made, to be said and to be undone; null where there is none.</summary>
+    public async Task<HistoryLine?> Done(Id workshop, long? version, CancellationToken stop) =>
+        version is { } known ? (await store.FindChange(workshop, known, stop))?.Line : null;
+
+    /// <summary>The path of a page after a change was made.</summary>
+    public static string After(string path, EditOutcome outcome) => outcome is Made made
+        ? $"{path}{(path.Contains('?', StringComparison.Ordinal) ? '&' : '?')}{DoneQuery}={made.Change.Line.Version}"
+        : path;
+}

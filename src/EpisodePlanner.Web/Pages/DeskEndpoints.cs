@@ -1,0 +1,40 @@
+using EpisodePlanner.Web.Features.AllSeries;
+using EpisodePlanner.Web.Features.Bench;
+using EpisodePlanner.Web.Features.Editing;
+using EpisodePlanner.Web.Features.History;
+using EpisodePlanner.Web.Features.Now;
+using EpisodePlanner.Web.Features.Setup;
+using EpisodePlanner.Web.Features.Silences;
+using EpisodePlanner.Web.Features.Stations;
+using EpisodePlanner.Web.Features.Story;
+using EpisodePlanner.Web.Features.Texts;
+
+namespace EpisodePlanner.Web.Pages;
+
+/// <summary>The pages of a workshop.</summary>
+public static class DeskEndpoints
+{
+    /// <summary>The parameter of the path that names the workshop.</summary>
+    public const string WorkshopParameter = "workshop";
+
+    /// <summary>Adds what the pages need beside the stores and the API.</summary>
+    public static IServiceCollection AddDesk(this IServiceCollection services) =>
+        services.AddSingleton<Desk>().AddSingleton<Editor>();
+
+    /// <summary>Maps every page of a workshop.</summary>
+    public static IEndpointRouteBuilder MapDesk(this IEndpointRouteBuilder endpoints)
+    {
+        var desk = endpoints.MapGroup($"/w/{{{WorkshopParameter}}}").AddEndpointFilter<ShowMissing>().ExcludeFromDescription();
+        desk.MapNow();
+        desk.MapBench();
+        desk.MapSilences();
+        desk.MapStory();
+        desk.MapSeries();
+        desk.MapStations();
+        desk.MapWritten();
+        desk.MapHistory();
+        desk.MapSetup();
+        desk.MapEditing();
+        return endpoints;
+    }
+}

@@ -1,0 +1,102 @@
+using System.Diagnostics;
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json.Nodes;
+using EpisodePlanner.Benchmarks.Scale;
+using EpisodePlanner.Data;
+using EpisodePlanner.Databases;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Planning.Files;
+using EpisodePlanner.Web.Composition;
+using EpisodePlanner.Web.Serving;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace EpisodePlanner.Benchmarks.Web;
+
+/// <summary>The real server in this process, with one generated workshop on SQLite.</summary>
+internal sealed class PlannerUnderTest : IAsyncDisposable
+{
+    private readonly ServerSettings settings;
+    private readonly ITestDatabase database;
+    private readonly WebApplication app;
+
+    private PlannerUnderTest(ServerSettings settings, ITestDatabase database, WebApplication app)
+    {
+        (this.settings, this.database, this.app) = (settings, database, app);
+        Client = new HttpClient(new SocketsHttpHandler { UseProxy = false }) { BaseAddress = new Uri(app.Urls.Single()) };
+    }
+
+    public HttpClient Client { get; }
+
+    /// <summary>The workshop's path.</summary>
+    public string Workshop { get; private set; } = "";
+
+    public static async Task<PlannerUnderTest> Start(int tasks, int seed)
+    {
+        var database = await new SqliteDatabases().New();
+        var settings = new ServerSettings { DataFolder = database.Folder, Addresses = [new ListenAddress("127.0.0.1", 0)] };
+        var app = PlannerServer.Build(settings, new StandingClock());
+        await app.StartAsync();
+        if (await PlannerServer.Prepared(app) is { } trouble)
+        {
+            throw trouble;
+        }
+
+        var planner = new PlannerUnderTest(settings, database, app);
+        using var answer = await planner.Send(
+            HttpMethod.Post, "/api/v1/imports", Encoding.UTF8.GetString(WorkshopFile.Write(GeneratedWorkshop.Make(tasks, seed))));
+        planner.Workshop = answer.Headers.Location!.ToString();
+        return planner;
+    }
+
+    /// <summary>Sends a request that must succeed.</summary>
+    public async Task<HttpResponseMessage> Send(HttpMethod method, string path, string? body = null, string? ifMatch = null)
+    {
+        using var request = new HttpRequestMessage(method, path);
+        if (body is not null)
+        {
+            request.Content = new StringContent(body, Encoding.UTF8, "application/json");
+        }
+
+        if (ifMatch is not null)
+        {
+            request.Headers.IfMatch.Add(EntityTagHeaderValue.Parse(ifMatch));
+        }
+
+        var answer = await Client.SendAsync(request);
+        return answer.IsSuccessStatusCode
+            ? answer
+            : throw new InvalidOperationException($"{method} {path}: {(int)answer.StatusCode} {await answer.Content.ReadAsStringAsync()}");
+    }
+
+    public async Task<byte[]> Read(string path)
+    {
+        using var answer = await Send(HttpMethod.Get, path);
+        return await answer.Content.ReadAsByteArrayAsync();
+    }
+
+    public async Task<JsonObject> ReadJson(string path) => JsonNode.Parse(await Read(path))!.AsObject();
+
+    /// <summary>How long it takes to load the workshop into a store that has never seen it.</summary>
+    public async Task<TimeSpan> LoadCold()
+    {
+        await using var cold = PlannerServer.Build(settings, new StandingClock());
+        var store = cold.Services.GetRequiredService<WorkshopStore>();
+        var begun = Stopwatch.GetTimestamp();
+        await store.Find(new Id(Workshop.Split('/')[^1]), CancellationToken.None);
+        return Stopwatch.GetElapsedTime(begun);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Client.Dispose();
+        await app.DisposeAsync();
+        await database.DisposeAsync();
+    }
+
+    private sealed class StandingClock : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => GeneratedWorkshop.PlannedAt.ToDateTimeOffset();
+    }
+}

@@ -1,0 +1,120 @@
+using System.Net;
+
+namespace EpisodePlanner.Web.Tests.Http;
+
+/// <summary>The plan over HTTP, and what is written from it. What is expected is our own contract.</summary>
+public abstract class PlanSuite(ApiFixture api)
+{
+    [Fact]
+    public async Task Plan_OfTheDemo_IsThatOfTheCommandLine()
+    {
+        var workshop = await api.Api.ImportDemo();
+
+        var plan = (await api.Api.Get($"{workshop}/plan")).Must(HttpStatusCode.OK);
+
+        var line = await CommandLine.Shell.Run("plan", CommandLine.Papers.Demo, "--now", "2026-11-25T18:00:00Z", "--format", "json");
+        var expected = System.Text.Json.Nodes.JsonNode.Parse(line.Output)!.AsObject();
+        expected["demoMovedWeeks"] = null; // only the command line moves the dates of a demo
+        Assert.Equal(expected.ToJsonString(), plan.Json.ToJsonString());
+    }
+
+    [Fact]
+    public async Task Plan_AskedForAgain_IsTheSameBytesOr304()
+    {
+        var workshop = await api.Api.ImportExample();
+
+        var first = (await api.Api.Get($"{workshop}/plan")).Must(HttpStatusCode.OK);
+        var second = await api.Api.Get($"{workshop}/plan");
+
+        Assert.Equal((first.Text, first.Tag), (second.Text, second.Tag));
+        (await api.Api.Get($"{workshop}/plan", ("If-None-Match", first.Tag!))).Must(HttpStatusCode.NotModified);
+    }
+
+    [Fact]
+    public async Task Plan_AfterAChange_IsAnother()
+    {
+        var workshop = await api.Api.ImportExample();
+        var before = await api.Api.Get($"{workshop}/plan");
+
+        (await api.Api.Delete($"{workshop}/tasks/fit-wheels", ("If-Match", "*"))).Must(HttpStatusCode.NoContent);
+        var after = (await api.Api.Get($"{workshop}/plan", ("If-None-Match", before.Tag!))).Must(HttpStatusCode.OK);
+
+        Assert.Equal(2, before.Json["tasks"]!.AsArray().Count);
+        Assert.Single(after.Json["tasks"]!.AsArray());
+    }
+
+    [Fact]
+    public async Task Plan_WhenAStartHasPassed_IsPlannedAnew()
+    {
+        await using var server = await ApiServer.Start(api.Databases);
+        var workshop = await server.Api.ImportExample();
+        var before = await server.Api.Get($"{workshop}/plan");
+
+        server.Clock.Now = server.Clock.Now.AddMinutes(5);
+        (await server.Api.Get($"{workshop}/plan", ("If-None-Match", before.Tag!))).Must(HttpStatusCode.NotModified);
+        server.Clock.Now = server.Clock.Now.AddDays(2);
+        var later = (await server.Api.Get($"{workshop}/plan", ("If-None-Match", before.Tag!))).Must(HttpStatusCode.OK);
+
+        Assert.Equal("2026-11-27T18:05:00+00:00", later.Json["plannedAt"]!.GetValue<string>());
+        Assert.Equal("\"1\"", (await server.Api.Get(workshop)).Tag);
+    }
+
+    [Theory]
+    [InlineData("?schedules=1", HttpStatusCode.OK)]
+    [InlineData("?schedules=0", HttpStatusCode.BadRequest)]
+    [InlineData("?schedules=201", HttpStatusCode.BadRequest)]
+    [InlineData("?schedules=many", HttpStatusCode.BadRequest)]
+    [InlineData("?schedules=1&schedules=2", HttpStatusCode.BadRequest)]
+    [InlineData("?shedules=1", HttpStatusCode.BadRequest)]
+    public async Task Plan_TakesSchedulesWithinLimits(string query, HttpStatusCode status) =>
+        (await api.Api.Get($"{await api.Api.ImportExample()}/plan{query}")).Must(status);
+
+    [Fact]
+    public async Task Accept_NeedsThePlanThatWasSeen()
+    {
+        var workshop = await api.Api.ImportExample();
+        var plan = await api.Api.Get($"{workshop}/plan");
+
+        (await api.Api.Post($"{workshop}/plan/accept")).MustBe(HttpStatusCode.PreconditionRequired, "precondition-required");
+        (await api.Api.Post($"{workshop}/plan/accept", null, ("If-Match", "\"1.1\""))).MustBe(HttpStatusCode.PreconditionFailed, "stale");
+        (await api.Api.Post($"{workshop}/plan/accept", null, ("If-Match", plan.Tag!))).Must(HttpStatusCode.OK);
+
+        var accepted = (await api.Api.Get($"{workshop}/accepted")).Must(HttpStatusCode.OK).Json;
+        Assert.Equal(3, accepted["starts"]!.AsArray().Count);
+    }
+
+    [Theory]
+    [InlineData(null, "text/markdown")]
+    [InlineData("*/*", "text/markdown")]
+    [InlineData("text/html", "text/html")]
+    [InlineData("text/*;q=0.5, text/html", "text/html")]
+    [InlineData("text/markdown;q=0.2, text/html;q=0.1", "text/markdown")]
+    [InlineData("text/html;q=0, */*", "text/markdown")]
+    public async Task Letter_IsInTheFormThatIsAskedFor(string? accept, string form)
+    {
+        // Published: RFC 9110 §12.5.1, the most specific range decides, and q=0 is not acceptable.
+        var workshop = await api.Api.ImportExample();
+
+        var letter = (await api.Api.Get($"{workshop}/letter", accept is null ? [] : [("Accept", accept)])).Must(HttpStatusCode.OK);
+
+        Assert.Equal(form, letter.MediaType);
+        Assert.StartsWith(form == "text/html" ? "<h1>" : "# ", letter.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Outline_IsThereForEpisodesToComeOnly()
+    {
+        var workshop = await api.Api.ImportExample();
+
+        var outline = (await api.Api.Get($"{workshop}/episodes/trolley-e1/outline")).Must(HttpStatusCode.OK);
+        (await api.Api.Get($"{workshop}/episodes/trolley-e1/outline", ("If-None-Match", outline.Tag!))).Must(HttpStatusCode.NotModified);
+        (await api.Api.Get($"{workshop}/episodes/trolley-e1/outline", ("If-None-Match", outline.Tag!), ("Accept", "text/html")))
+            .Must(HttpStatusCode.OK);
+        (await api.Api.Get($"{workshop}/episodes/nobody/outline")).MustBe(HttpStatusCode.NotFound, "not-found");
+        (await api.Api.Get($"{workshop}/letter", ("Accept", "image/png"))).MustBe(HttpStatusCode.NotAcceptable, "not-acceptable");
+    }
+}
+
+public sealed class SqlitePlanTests(SqliteApi api) : PlanSuite(api), IClassFixture<SqliteApi>;
+
+public sealed class PostgreSqlPlanTests(PostgreSqlApi api) : PlanSuite(api), IClassFixture<PostgreSqlApi>;
