@@ -3,7 +3,7 @@ using EpisodePlanner.Data;
 namespace EpisodePlanner.Web.Serving;
 
 /// <summary>Says whether the server lives, and whether it can do its work.</summary>
-internal static class Health
+public static class Health
 {
     /// <summary>Whether it runs at all.</summary>
     public const string Live = "/health/live";
@@ -12,7 +12,7 @@ internal static class Health
     public const string Ready = "/health/ready";
 
     /// <summary>Maps both.</summary>
-    public static void MapHealth(this IEndpointRouteBuilder routes)
+    internal static void MapHealth(this IEndpointRouteBuilder routes)
     {
         routes.MapGet(Live, () => TypedResults.Text("It runs.\n")).ExcludeFromDescription();
         routes.MapGet(Ready, async (Storage storage, HttpResponse response, CancellationToken stop) =>

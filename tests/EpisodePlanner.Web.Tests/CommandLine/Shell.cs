@@ -20,7 +20,11 @@ internal static class Shell
 
     public static Task<Answer> RunAt(DateTimeOffset now, params string[] arguments) => RunAt(new StillClock(now), arguments);
 
-    public static async Task<Answer> RunAt(TimeProvider clock, string[] arguments, bool terminal = false, bool colour = true)
+    /// <summary>Runs a command with settings of the server.</summary>
+    public static Task<Answer> RunWith(IReadOnlyDictionary<string, string> settings, params string[] arguments) =>
+        RunAt(new StillClock(Anchor), arguments, settings: settings);
+
+    public static async Task<Answer> RunAt(TimeProvider clock, string[] arguments, bool terminal = false, bool colour = true, IReadOnlyDictionary<string, string>? settings = null)
     {
         var (output, error) = (new StringWriter(), new StringWriter());
         var surroundings = new Surroundings
@@ -31,6 +35,7 @@ internal static class Shell
             OutputIsTerminal = terminal,
             ErrorIsTerminal = terminal,
             WithColour = colour,
+            Environment = settings ?? new Dictionary<string, string>(),
         };
         var code = await PlannerCommand.Run(arguments, surroundings, TestContext.Current.CancellationToken);
         return new Answer(code, output.ToString(), error.ToString());

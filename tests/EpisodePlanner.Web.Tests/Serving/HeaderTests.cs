@@ -1,28 +1,27 @@
-using EpisodePlanner.Web.Serving;
-using Microsoft.AspNetCore.Builder;
-
 namespace EpisodePlanner.Web.Tests.Serving;
 
 /// <summary>Expectations: the OWASP Secure Headers Project and Content Security Policy Level 3.</summary>
-public sealed class HeaderTests
+public sealed class HeaderTests(GuardedPlanner guarded) : IClassFixture<GuardedPlanner>
 {
-    private static void Endpoints(WebApplication app)
-    {
-        app.MapGet("/test/fails", string () => throw new InvalidOperationException());
-        app.MapGet("/test/own", () => "own").WithMetadata(new ContentPolicy("default-src 'self'"));
-    }
-
     [Theory]
     [InlineData("/problems", "localhost")]
     [InlineData("/nothing", "localhost")]
-    [InlineData("/test/fails", "localhost")]
     [InlineData("/problems", "evil.example")]
     public async Task EveryAnswer_CarriesThem(string path, string host)
     {
-        await using var planner = await RunningPlanner.Start(Endpoints);
+        var planner = guarded.Planner;
 
         var answer = await planner.Get(path, ("Host", host));
 
+        AssertGuarded(answer);
+    }
+
+    [Fact]
+    public async Task Failure_CarriesThem() =>
+        AssertGuarded(await guarded.AnswerOf(() => throw new InvalidOperationException("A failure of the test.")));
+
+    private static void AssertGuarded(HttpResponseMessage answer)
+    {
         Assert.Equal("nosniff", answer.Header("X-Content-Type-Options"));
         Assert.Equal("DENY", answer.Header("X-Frame-Options"));
         Assert.Equal("same-origin", answer.Header("Referrer-Policy"));
@@ -41,8 +40,8 @@ public sealed class HeaderTests
     [Fact]
     public async Task Endpoint_MayHaveAPolicyOfItsOwn()
     {
-        await using var planner = await RunningPlanner.Start(Endpoints);
+        var planner = guarded.Planner;
 
-        Assert.Equal("default-src 'self'", (await planner.Get("/test/own")).Header("Content-Security-Policy"));
+        Assert.Equal("default-src 'self'", (await planner.Get($"{GuardedPlanner.Path}-own")).Header("Content-Security-Policy"));
     }
 }

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Http;
 namespace EpisodePlanner.Web.Tests.Serving;
 
 /// <summary>Expectations: RFC 9110, 15.5.20 (421); what loopback is, RFC 6761 and RFC 5735; the rest our own rules.</summary>
-public sealed class HostTests
+public sealed class HostTests(GuardedPlanner guarded) : IClassFixture<GuardedPlanner>
 {
     [Theory]
     [InlineData("evil.example")]
@@ -16,7 +16,7 @@ public sealed class HostTests
     [InlineData("notshed.example")]
     public async Task Server_UnknownName_IsRefused(string host)
     {
-        await using var planner = await RunningPlanner.Start(adjust: settings => settings with { Hosts = ["shed.example"] });
+        var planner = guarded.Planner;
 
         var answer = await planner.Get("/problems", ("Host", host));
 
@@ -35,8 +35,7 @@ public sealed class HostTests
     [InlineData("[fd00::7]")]
     public async Task Server_KnownName_Answers(string host)
     {
-        await using var planner = await RunningPlanner.Start(
-            adjust: settings => settings with { Hosts = ["shed.example", "*.bench.example", "[fd00::7]"] });
+        var planner = guarded.Planner;
 
         var answer = await planner.Get("/problems", ("Host", host));
 
@@ -46,7 +45,7 @@ public sealed class HostTests
     [Fact]
     public async Task Server_NoHost_IsRefusedByHttpItself()
     {
-        await using var planner = await RunningPlanner.Start();
+        var planner = guarded.Planner;
 
         Assert.StartsWith("HTTP/1.1 400 ", await planner.Raw("GET /problems HTTP/1.1\r\n\r\n"), StringComparison.Ordinal);
         Assert.StartsWith(

@@ -1,5 +1,4 @@
 using EpisodePlanner.Web.Serving;
-using Microsoft.AspNetCore.Builder;
 
 namespace EpisodePlanner.Web.Tests.Serving;
 
@@ -7,13 +6,8 @@ namespace EpisodePlanner.Web.Tests.Serving;
 /// Expectations: W3C Fetch Metadata and RFC 6454 for what the headers say; the OWASP cheat sheet on cross-site request
 /// forgery for what is refused.
 /// </summary>
-public sealed class OriginTests
+public sealed class OriginTests(GuardedPlanner guarded) : IClassFixture<GuardedPlanner>
 {
-    private static void Change(WebApplication app)
-    {
-        app.MapMethods("/api/v1/test", ["GET", "HEAD", "OPTIONS", "POST", "PUT", "PATCH", "DELETE"], () => "done");
-    }
-
     public static TheoryData<string, string> Foreign => new()
     {
         { "Sec-Fetch-Site", "cross-site" },
@@ -35,7 +29,7 @@ public sealed class OriginTests
     [MemberData(nameof(Foreign))]
     public async Task Change_ForAnotherSite_IsRefused(string header, string value)
     {
-        await using var planner = await RunningPlanner.Start(Change);
+        var planner = guarded.Planner;
 
         foreach (var method in (string[])["POST", "PUT", "PATCH", "DELETE", "FROB"])
         {
@@ -47,7 +41,7 @@ public sealed class OriginTests
     [Fact]
     public async Task Change_SaidTwice_IsRefused()
     {
-        await using var planner = await RunningPlanner.Start(Change);
+        var planner = guarded.Planner;
         var own = planner.Address.GetLeftPart(UriPartial.Authority);
 
         var answer = await planner.Raw(
@@ -60,7 +54,7 @@ public sealed class OriginTests
     [MemberData(nameof(Foreign))]
     public async Task Reading_ForAnotherSite_Passes(string header, string value)
     {
-        await using var planner = await RunningPlanner.Start(Change);
+        var planner = guarded.Planner;
 
         foreach (var method in (HttpMethod[])[HttpMethod.Get, HttpMethod.Head, HttpMethod.Options])
         {
@@ -71,7 +65,7 @@ public sealed class OriginTests
     [Fact]
     public async Task Change_ByAProgram_Passes()
     {
-        await using var planner = await RunningPlanner.Start(Change);
+        var planner = guarded.Planner;
 
         Assert.Equal(200, (int)(await planner.Send(HttpMethod.Post, "/api/v1/test")).StatusCode);
     }
@@ -81,7 +75,7 @@ public sealed class OriginTests
     [InlineData("none")]
     public async Task Change_ByAPageOfOurs_Passes(string site)
     {
-        await using var planner = await RunningPlanner.Start(Change);
+        var planner = guarded.Planner;
         var own = planner.Address.GetLeftPart(UriPartial.Authority);
 
         var answer = await planner.Send(HttpMethod.Put, "/api/v1/test", null, ("Sec-Fetch-Site", site), ("Origin", own));
@@ -97,7 +91,7 @@ public sealed class OriginTests
     [InlineData("http://[::1]:5080", "[::1]:5080")]
     public async Task Change_BehindAProxy_PassesByItsName(string origin, string host)
     {
-        await using var planner = await RunningPlanner.Start(Change, settings => settings with { Hosts = ["shed.example"] });
+        var planner = guarded.Planner;
 
         var answer = await planner.Send(HttpMethod.Post, "/api/v1/test", null, ("Origin", origin), ("Host", host));
 
@@ -110,7 +104,7 @@ public sealed class OriginTests
     [InlineData("http://[::1]:5080", "127.0.0.1:5080")]
     public async Task Change_ByAnotherPort_IsRefused(string origin, string host)
     {
-        await using var planner = await RunningPlanner.Start(Change, settings => settings with { Hosts = ["shed.example"] });
+        var planner = guarded.Planner;
 
         var answer = await planner.Send(HttpMethod.Post, "/api/v1/test", null, ("Origin", origin), ("Host", host));
 

@@ -3,36 +3,27 @@ using System.Text;
 using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Serving;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using NodaTime;
 
 namespace EpisodePlanner.Web.Tests.Serving;
 
 /// <summary>Expectations: RFC 9457 for the form; the kinds are our own.</summary>
-public sealed class ProblemTests
+public sealed class ProblemTests(GuardedPlanner guarded) : IClassFixture<GuardedPlanner>
 {
-    private const string Path = "/api/v1/test";
-
     public static TheoryData<string> Names => new(ProblemTypes.All.Select(type => type.Name));
 
-    private static async Task<HttpResponseMessage> AnswerOf(Func<IResult> handler)
-    {
-        await using var planner = await RunningPlanner.Start(app => app.MapGet(Path, handler));
-        return await planner.Get(Path);
-    }
+    private Task<HttpResponseMessage> AnswerOf(Func<IResult> handler) => guarded.AnswerOf(handler);
 
-    private static Task<HttpResponseMessage> AnswerOf(Exception thrown) => AnswerOf(() => throw thrown);
+    private Task<HttpResponseMessage> AnswerOf(Exception thrown) => AnswerOf(() => throw thrown);
 
     [Theory]
     [MemberData(nameof(Names))]
     public async Task Problem_EveryKind_IsWrittenAndExplainedUnderItsAddress(string name)
     {
         var type = ProblemTypes.Find(name)!;
-        await using var planner = await RunningPlanner.Start(app => app.MapGet(Path, () => Problems.Of(type, "So it is.")));
-
-        var problem = await (await planner.Get(Path)).MustBe(type);
-        var explanation = await planner.Client.GetStringAsync((string)problem["type"]!, TestContext.Current.CancellationToken);
+        var problem = await (await AnswerOf(() => Problems.Of(type, "So it is."))).MustBe(type);
+        var explanation = await guarded.Planner.Client.GetStringAsync((string)problem["type"]!, TestContext.Current.CancellationToken);
 
         Assert.Equal("So it is.", (string?)problem["detail"]);
         Assert.Equal(4, problem.Count);
@@ -135,7 +126,7 @@ public sealed class ProblemTests
     [Fact]
     public async Task Nothing_AtTheAddress_IsNotFound()
     {
-        await using var planner = await RunningPlanner.Start();
+        var planner = guarded.Planner;
 
         await (await planner.Get("/api/v1/nothing")).MustBe(ProblemTypes.NotFound);
         await (await planner.Get("/problems/nothing")).MustBe(ProblemTypes.NotFound);
@@ -144,9 +135,7 @@ public sealed class ProblemTests
     [Fact]
     public async Task Method_ThatIsNotThere_NamesThoseThatAre()
     {
-        await using var planner = await RunningPlanner.Start(app => app.MapPut(Path, () => "done"));
-
-        var answer = await planner.Get(Path);
+        var answer = await guarded.Planner.Get($"{GuardedPlanner.Path}-put");
 
         await answer.MustBe(ProblemTypes.WrongMethod);
         Assert.Equal("PUT", answer.Header("Allow"));
@@ -155,9 +144,7 @@ public sealed class ProblemTests
     [Fact]
     public async Task MediaType_ThatIsNotRead_IsUnsupported()
     {
-        await using var planner = await RunningPlanner.Start(app => app.MapPost(Path, (Dictionary<string, string> body) => body.Count));
-
-        var answer = await planner.Send(HttpMethod.Post, Path, new StringContent("a=b", Encoding.UTF8, "text/plain"));
+        var answer = await guarded.Planner.Send(HttpMethod.Post, $"{GuardedPlanner.Path}-json", new StringContent("a=b", Encoding.UTF8, "text/plain"));
 
         await answer.MustBe(ProblemTypes.UnsupportedMedia);
     }
@@ -165,7 +152,7 @@ public sealed class ProblemTests
     [Fact]
     public async Task Head_HasNoBody()
     {
-        await using var planner = await RunningPlanner.Start();
+        var planner = guarded.Planner;
 
         var answer = await planner.Send(HttpMethod.Head, "/api/v1/nothing");
 

@@ -12,17 +12,20 @@ namespace EpisodePlanner.Web.Tests.Serving;
 /// <summary>The real server in this process, on a port of its own, with a data folder of its own.</summary>
 internal sealed class RunningPlanner : IAsyncDisposable
 {
-    private readonly Papers papers;
+    private readonly Papers? papers;
 
-    private RunningPlanner(WebApplication app, Papers papers)
+    private RunningPlanner(WebApplication app, string folder, Papers? papers)
     {
-        (App, this.papers) = (app, papers);
+        (App, Folder, this.papers) = (app, folder, papers);
         Address = new Uri(app.Urls.Single());
         var handler = new SocketsHttpHandler { UseProxy = false, AllowAutoRedirect = false, UseCookies = false };
         Client = new HttpClient(handler) { BaseAddress = Address };
     }
 
     public WebApplication App { get; }
+
+    /// <summary>The folder of its data.</summary>
+    public string Folder { get; }
 
     public Uri Address { get; }
 
@@ -34,15 +37,20 @@ internal sealed class RunningPlanner : IAsyncDisposable
     /// <param name="more">Endpoints of the test.</param>
     /// <param name="adjust">Settings of the test.</param>
     /// <param name="clock">Its clock.</param>
+    /// <param name="folder">A folder of the test's, which stays.</param>
     public static async Task<RunningPlanner> Start(
-        Action<WebApplication>? more = null, Func<ServerSettings, ServerSettings>? adjust = null, TimeProvider? clock = null)
+        Action<WebApplication>? more = null,
+        Func<ServerSettings, ServerSettings>? adjust = null,
+        TimeProvider? clock = null,
+        string? folder = null)
     {
-        var papers = new Papers();
-        var settings = new ServerSettings { DataFolder = papers.Folder, Addresses = [new ListenAddress("127.0.0.1", 0)] };
+        var papers = folder is null ? new Papers() : null;
+        var settings = new ServerSettings { DataFolder = folder ?? papers!.Folder, Addresses = [new ListenAddress("127.0.0.1", 0)] };
         var app = PlannerServer.Build(adjust?.Invoke(settings) ?? settings, clock ?? new StillClock(Shell.Anchor));
         more?.Invoke(app);
         await app.StartAsync(Stop);
-        return new RunningPlanner(app, papers);
+        await PlannerServer.Prepared(app);
+        return new RunningPlanner(app, settings.DataFolder, papers);
     }
 
     public Task<HttpResponseMessage> Get(string path, params (string Name, string Value)[] headers) =>
@@ -74,8 +82,9 @@ internal sealed class RunningPlanner : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Client.Dispose();
+        await App.StopAsync(CancellationToken.None);
         await App.DisposeAsync();
-        papers.Dispose();
+        papers?.Dispose();
     }
 }
 

@@ -10,13 +10,20 @@ internal sealed partial class Housekeeping(
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        await preparation.FirstTry.WaitAsync(stoppingToken);
-        using var timer = new PeriodicTimer(Day, clock);
-        do
+        try
         {
-            await Purge(stoppingToken);
+            await preparation.FirstTry.WaitAsync(stoppingToken);
+            using var timer = new PeriodicTimer(Day, clock);
+            do
+            {
+                await Purge(stoppingToken);
+            }
+            while (await timer.WaitForNextTickAsync(stoppingToken));
         }
-        while (await timer.WaitForNextTickAsync(stoppingToken));
+        catch (OperationCanceledException)
+        {
+            // The server stops.
+        }
     }
 
     private async Task Purge(CancellationToken stop)

@@ -1,5 +1,6 @@
 using EpisodePlanner.Data;
 using EpisodePlanner.Web.Features.Demo;
+using EpisodePlanner.Web.Serving;
 
 namespace EpisodePlanner.Web.Composition;
 
@@ -8,7 +9,8 @@ namespace EpisodePlanner.Web.Composition;
 /// wrong with a database at the start, the server recovers when that is mended.
 /// </summary>
 internal sealed partial class Preparation(
-    Storage storage, ServerSettings settings, DemoWorkshop demo, TimeProvider clock, ILogger<Preparation> log) : BackgroundService
+    Storage storage, Readiness readiness, ServerSettings settings, DemoWorkshop demo, TimeProvider clock, ILogger<Preparation> log)
+    : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(2);
     private readonly TaskCompletionSource<StorageTroubleException?> firstTry = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -18,8 +20,26 @@ internal sealed partial class Preparation(
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        try
+        {
+            await UntilReady(stoppingToken);
+            firstTry.TrySetResult(null);
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            firstTry.TrySetCanceled(stoppingToken);
+        }
+        catch (Exception e)
+        {
+            firstTry.TrySetException(e);
+            throw;
+        }
+    }
+
+    private async Task UntilReady(CancellationToken stop)
+    {
         string? said = null;
-        while (await Try(stoppingToken) is { } trouble)
+        while (await Try(stop) is { } trouble)
         {
             if (trouble.Message != said)
             {
@@ -27,16 +47,16 @@ internal sealed partial class Preparation(
                 LogTrouble(trouble.Trouble, said);
             }
 
+            readiness.Trouble = trouble;
             firstTry.TrySetResult(trouble);
-            await Task.Delay(Pause, clock, stoppingToken);
+            await Task.Delay(Pause, clock, stop);
         }
 
+        readiness.Trouble = null;
         if (said is not null)
         {
             LogReady();
         }
-
-        firstTry.TrySetResult(null);
     }
 
     private async Task<StorageTroubleException?> Try(CancellationToken stop)

@@ -11,6 +11,9 @@ internal static class Logs
         logging.SetMinimumLevel(LogLevel.Information);
         logging.AddFilter("Microsoft", LogLevel.Warning);
 
+        // Whoever starts the server says why it could not start.
+        logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
+
         // Our own code says what goes wrong with the database, without the stack trace of every attempt.
         logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.None);
 

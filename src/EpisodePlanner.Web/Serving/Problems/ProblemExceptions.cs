@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Diagnostics;
 namespace EpisodePlanner.Web.Serving;
 
 /// <summary>Turns what endpoints throw into problems; a stack trace goes to the log and nowhere else.</summary>
-internal sealed partial class ProblemExceptions(ILogger<ProblemExceptions> log) : IExceptionHandler
+internal sealed partial class ProblemExceptions(Readiness readiness, ILogger<ProblemExceptions> log) : IExceptionHandler
 {
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
@@ -16,7 +16,8 @@ internal sealed partial class ProblemExceptions(ILogger<ProblemExceptions> log) 
     {
         switch (exception)
         {
-            case StorageTroubleException trouble:
+            case StorageTroubleException met:
+                var trouble = readiness.CauseOf(met);
                 LogTrouble(trouble.Trouble, trouble.Message);
                 return StorageTroubles.Problem(trouble);
             case BadHttpRequestException bad:

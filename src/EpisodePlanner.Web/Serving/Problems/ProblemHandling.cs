@@ -7,7 +7,7 @@ public static class ProblemHandling
 {
     /// <summary>What handles exceptions.</summary>
     public static IServiceCollection AddProblems(this IServiceCollection services) =>
-        services.AddExceptionHandler<ProblemExceptions>();
+        services.AddSingleton<Readiness>().AddExceptionHandler<ProblemExceptions>();
 
     /// <summary>Exceptions, and bare statuses that any part of the server answers with, become problems.</summary>
     public static IApplicationBuilder UseProblems(this IApplicationBuilder app) => app
