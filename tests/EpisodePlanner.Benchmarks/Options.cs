@@ -46,9 +46,6 @@ internal sealed class Options
     public int[] Numbers(string option, int[] otherwise) =>
         values.TryGetValue(option, out var text) ? [.. text.Split(',').Select(part => Parse(option, part))] : otherwise;
 
-    /// <summary>A text, or null.</summary>
-    public string? Text(string option) => values.GetValueOrDefault(option);
-
     /// <summary>Refuses options that the entry does not know, and words where it takes none.</summary>
     public void Only(params string[] known)
     {
