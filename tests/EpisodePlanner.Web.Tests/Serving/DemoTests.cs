@@ -17,7 +17,7 @@ public sealed class DemoTests : IDisposable
     private static async Task<JsonNode> Only(RunningPlanner planner)
     {
         var answer = await planner.Client.GetStringAsync("/api/v1/workshops", TestContext.Current.CancellationToken);
-        return Assert.Single(JsonNode.Parse(answer)!["workshops"]!.AsArray())!;
+        return Assert.Single(JsonNode.Parse(answer)!["items"]!.AsArray())!;
     }
 
     private static async Task<string> Anchor(RunningPlanner planner)
