@@ -9,7 +9,7 @@ public sealed class PostgreSqlStorage : Storage
 {
     private readonly PooledDbContextFactory<PostgreSqlPlannerContext> contexts;
 
-    /// <summary>The database that a connection string names; the server must have it.</summary>
+    /// <summary>The database that a connection string names; it is created where it is missing and the user may do so.</summary>
     public PostgreSqlStorage(string connectionString) => contexts = new(PostgreSqlOptions.For(connectionString));
 
     /// <inheritdoc/>

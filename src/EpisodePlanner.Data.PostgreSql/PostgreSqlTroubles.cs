@@ -35,11 +35,12 @@ internal static class PostgreSqlTroubles
         _ => null,
     };
 
-    /// <summary>Connection exceptions, too many connections, and a server that starts or stops.</summary>
+    /// <summary>Connection exceptions, too many connections, and a server or database that starts, stops or is shut.</summary>
     private static bool IsAbsence(string state) =>
         state.StartsWith("08", StringComparison.Ordinal)
         || state is PostgresErrorCodes.TooManyConnections or PostgresErrorCodes.AdminShutdown
-            or PostgresErrorCodes.CrashShutdown or PostgresErrorCodes.CannotConnectNow;
+            or PostgresErrorCodes.CrashShutdown or PostgresErrorCodes.CannotConnectNow
+            or PostgresErrorCodes.ObjectNotInPrerequisiteState;
 
     private static StorageTroubleException Away(Exception exception) => new(
         StorageTrouble.Away, "The database server can't be reached; it is tried again with the next request.", exception);

@@ -7,9 +7,10 @@ namespace EpisodePlanner.Data.Sqlite;
 internal sealed class ConnectionSettings : DbConnectionInterceptor
 {
     /// <summary>
-    /// "FULL" syncs the log at each commit: what was acknowledged outlives a power cut. The wait for a lock is 5 seconds.
+    /// The wait for a lock is 5 seconds, first of all for what follows, which may meet one already. "FULL" syncs the log at
+    /// each commit: what was acknowledged outlives a power cut.
     /// </summary>
-    private const string Settings = "PRAGMA synchronous = FULL; PRAGMA busy_timeout = 5000;";
+    private const string Settings = "PRAGMA busy_timeout = 5000; PRAGMA synchronous = FULL;";
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {

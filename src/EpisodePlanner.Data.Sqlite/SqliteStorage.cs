@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 
 namespace EpisodePlanner.Data.Sqlite;
@@ -37,6 +38,8 @@ public sealed class SqliteStorage : Storage
     {
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         using var alone = await MigrationLock.Take(file, stop);
+        // The file keeps this: readers see the last commit while the next is being written.
+        await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", stop);
         await alone.ClearWhatACrashLeft(context, stop);
         await base.Migrate(context, stop);
     }

@@ -1,9 +1,21 @@
 using EpisodePlanner.Benchmarks;
+using EpisodePlanner.Benchmarks.Psplib;
 using EpisodePlanner.Benchmarks.Scale;
+using EpisodePlanner.Benchmarks.Storing;
 using EpisodePlanner.Benchmarks.Trials;
 using EpisodePlanner.Benchmarks.Web;
 
-IReadOnlyList<IBenchmark> entries = [new ScaleBenchmark(), new KillBenchmark(), new EditorsBenchmark(), new FuzzBenchmark(), new WebBenchmark()];
+IReadOnlyList<IBenchmark> entries =
+[
+    new ScaleBenchmark(),
+    new PsplibBenchmark(),
+    new DecodeBenchmark(),
+    new DataBenchmark(),
+    new KillBenchmark(),
+    new EditorsBenchmark(),
+    new FuzzBenchmark(),
+    new WebBenchmark(),
+];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)
 {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.ExceptionServices;
 using EpisodePlanner.Data.Rows;
 using EpisodePlanner.Planning;
 using Microsoft.EntityFrameworkCore;
@@ -36,7 +35,7 @@ internal sealed class SnapshotLoader(Storage storage)
 
     private static Workshop Assemble(string id, List<AggregateRow> rows)
     {
-        var values = Values(rows);
+        var values = rows.ConvertAll(row => row.Read());
         var about = values.OfType<AboutBody>().FirstOrDefault() ?? throw StorageTroubleException.Damaged(
             $"'{Aggregate.About}' of workshop {id}", [new Reason("$", "It is missing.")]);
         var workshop = about.Begin() with
@@ -46,21 +45,5 @@ internal sealed class SnapshotLoader(Storage storage)
         };
         var things = values.OfType<IThing>().ToLookup(thing => thing.GetType());
         return ThingKinds.All.Aggregate(workshop, (whole, kind) => kind.With(whole, things[kind.Type]));
-    }
-
-    private static object[] Values(List<AggregateRow> rows)
-    {
-        // Reading the bodies is most of the work, and each is on its own.
-        var values = new object[rows.Count];
-        try
-        {
-            Parallel.For(0, values.Length, i => values[i] = rows[i].Read());
-        }
-        catch (AggregateException all) when (all.InnerExceptions[0] is StorageTroubleException first)
-        {
-            ExceptionDispatchInfo.Throw(first);
-        }
-
-        return values;
     }
 }

@@ -18,18 +18,24 @@ internal abstract class Table
 }
 
 /// <summary>A table of aggregates.</summary>
-internal sealed class Table<T>(string name, Func<string, Aggregate, string, T> row) : Table
+/// <param name="name">Its name in the database.</param>
+/// <param name="row">Makes an empty row.</param>
+/// <param name="living">Leaves out the columns that a living row is not asked for.</param>
+internal sealed class Table<T>(
+    string name, Func<string, Aggregate, string, T> row, Func<IQueryable<T>, IQueryable<T>>? living = null) : Table
     where T : AggregateRow
 {
     public override Task<IReadOnlyList<AggregateRow>> Living(
         PlannerContext context, string workshop, CancellationToken stop) =>
-        Read(context.Set<T>().Where(row => row.Workshop == workshop && row.DeletedAt == null), workshop, stop);
+        Read(Slim(context.Set<T>().Where(row => row.Workshop == workshop && row.DeletedAt == null)), workshop, stop);
 
     public override Task<IReadOnlyList<AggregateRow>> Deleted(
         PlannerContext context, string workshop, CancellationToken stop) =>
         Read(context.Set<T>().Where(row => row.Workshop == workshop && row.DeletedAt != null), workshop, stop);
 
     public override AggregateRow Row(string workshop, Aggregate what, string owner) => row(workshop, what, owner);
+
+    private IQueryable<T> Slim(IQueryable<T> rows) => living is null ? rows : living(rows);
 
     private async Task<IReadOnlyList<AggregateRow>> Read(IQueryable<T> rows, string workshop, CancellationToken stop)
     {
@@ -54,7 +60,15 @@ internal static class Tables
         Kind = what.Kind,
         Id = what.Id.ToString(),
         Owner = owner,
-    });
+    }, rows => rows.Select(row => new ThingRow
+    {
+        Workshop = row.Workshop,
+        Kind = row.Kind,
+        Id = row.Id,
+        Owner = "",
+        Version = row.Version,
+        Body = row.Body,
+    }));
 
     private static readonly Table Log = new Table<LogRow>("log", (workshop, what, owner) => new LogRow
     {

@@ -137,16 +137,11 @@ public sealed class WorkshopStore
 
     /// <summary>Moves the moment of planning on, where the workshop still has this version and the moment is later.</summary>
     /// <returns>The workshop as it is now; null where there is none.</returns>
-    public Task<Snapshot?> MovePlannedAt(Id workshop, long version, Instant to, CancellationToken stop) => Storage.Use(
-        async context =>
-        {
-            var (key, minute) = (workshop.ToString(), Moments.Minute(to));
-            await context.Workshops
-                .Where(row => row.Id == key && row.Version == version && row.PlannedAt < minute && row.DeletedAt == null)
-                .ExecuteUpdateAsync(set => set.SetProperty(row => row.PlannedAt, minute), stop);
-            return (await Snapshots.Newest(context, workshop, stop)).Found;
-        },
-        stop);
+    public async Task<Snapshot?> MovePlannedAt(Id workshop, long version, Instant to, CancellationToken stop)
+    {
+        using var turn = await Writer.Enter(workshop.ToString(), stop);
+        return await Storage.Use(context => life.MovePlannedAt(context, workshop, version, Moments.Minute(to), stop), stop);
+    }
 
     /// <summary>Forgets what was deleted longer than <see cref="DeletedKept"/> ago, and keys of requests older than a day.</summary>
     /// <returns>How many rows went.</returns>

@@ -3,6 +3,7 @@ using EpisodePlanner.Data.Reading;
 using EpisodePlanner.Data.Rows;
 using EpisodePlanner.Planning;
 using Microsoft.EntityFrameworkCore;
+using NodaTime;
 
 namespace EpisodePlanner.Data.Writing;
 
@@ -53,6 +54,23 @@ internal sealed class WorkshopLife(WorkshopStore store)
         return await store.Storage.Use(context => Restore(context, workshop, who, stop), stop);
     }
 
+    /// <summary>Moves the moment of planning on.</summary>
+    public async Task<Snapshot?> MovePlannedAt(
+        PlannerContext context, Id workshop, long version, Instant to, CancellationToken stop)
+    {
+        var now = (await store.Snapshots.Newest(context, workshop, stop)).Found;
+        if (now is null || now.Version != version || now.PlannedAt >= to)
+        {
+            return now;
+        }
+
+        var key = workshop.ToString();
+        await context.Workshops
+            .Where(row => row.Id == key && row.Version == version && row.PlannedAt < to && row.DeletedAt == null)
+            .ExecuteUpdateAsync(set => set.SetProperty(row => row.PlannedAt, to), stop);
+        return (await store.Snapshots.Newest(context, workshop, stop)).Found;
+    }
+
     private async Task<EditOutcome> Restore(PlannerContext context, Id workshop, string who, CancellationToken stop)
     {
         var (key, at, since) = (workshop.ToString(), store.Clock.Now(), store.KeptSince);
@@ -76,7 +94,7 @@ internal sealed class WorkshopLife(WorkshopStore store)
                     .SetProperty(other => other.Version, row.Version)
                     .SetProperty(other => other.PlannedAt, Moments.Minute(at))
                     .SetProperty(other => other.ChangedAt, at)
-                    .SetProperty(other => other.DeletedAt, (NodaTime.Instant?)null),
+                    .SetProperty(other => other.DeletedAt, (Instant?)null),
                 stop);
         if (raised == 1)
         {
@@ -91,7 +109,7 @@ internal sealed class WorkshopLife(WorkshopStore store)
             : new NothingThere("The workshop was brought back just now.");
     }
 
-    private static ChangeRow Row(WorkshopRow head, string who, NodaTime.Instant at) => new()
+    private static ChangeRow Row(WorkshopRow head, string who, Instant at) => new()
     {
         Workshop = head.Id,
         Version = head.Version + 1,

@@ -15,7 +15,7 @@ internal sealed class Reading(bool isStored = false)
     public const int MostReasons = 200;
 
     private readonly List<Reason> reasons = [];
-    private readonly List<string> segments = [];
+    private readonly List<Place> places = [];
     private readonly Damage damage = new();
 
     /// <summary>Whether the document was written here and kept.</summary>
@@ -34,23 +34,23 @@ internal sealed class Reading(bool isStored = false)
     public Dictionary<(string Array, Id Id), int> Positions { get; } = [];
 
     /// <summary>The place now being read.</summary>
-    public string Here => "$" + string.Concat(segments);
+    public string Here => "$" + string.Concat(places);
 
     /// <summary>Steps into a member.</summary>
-    public void Enter(string member) => segments.Add(Segment(member));
+    public void Enter(string member) => places.Add(new Place(member, 0));
 
     /// <summary>Steps into an element of an array.</summary>
-    public void Enter(int index) => segments.Add($"[{index.ToString(CultureInfo.InvariantCulture)}]");
+    public void Enter(int index) => places.Add(new Place(null, index));
 
     /// <summary>Steps out again.</summary>
-    public void Leave() => segments.RemoveAt(segments.Count - 1);
+    public void Leave() => places.RemoveAt(places.Count - 1);
 
     /// <summary>Notes that the value here can't be taken.</summary>
     /// <param name="says">What is wrong and what would be right.</param>
     /// <param name="alone">Whether its neighbours in the object make sense without it.</param>
     public void Refuse(string says, bool alone = false)
     {
-        damage.Add(segments, alone);
+        damage.Add([.. places.Select(place => place.ToString())], alone);
         Tell(new Reason(Here, says));
     }
 
@@ -98,7 +98,7 @@ internal sealed class Reading(bool isStored = false)
     {
         for (var i = 0; i < things.Length; i++)
         {
-            Positions[(segments[^1][1..], things[i].Id)] = i;
+            Positions[(places[^1].Member!, things[i].Id)] = i;
         }
     }
 
@@ -132,8 +132,13 @@ internal sealed class Reading(bool isStored = false)
         }
     }
 
-    private static string Segment(string member) =>
-        member.Length is > 0 and <= 40 && member.All(char.IsAsciiLetterOrDigit)
-            ? "." + member
-            : $"[{Say.Quote(member)}]";
+    /// <summary>A step of the way: into a member, or into an element. It becomes a text only where something is wrong.</summary>
+    private readonly record struct Place(string? Member, int Index)
+    {
+        public override string ToString() => Member is null
+            ? $"[{Index.ToString(CultureInfo.InvariantCulture)}]"
+            : Member.Length is > 0 and <= 40 && Member.All(char.IsAsciiLetterOrDigit)
+                ? "." + Member
+                : $"[{Say.Quote(Member)}]";
+    }
 }

@@ -19,5 +19,8 @@ internal sealed class SplitMix(ulong seed)
     }
 
     /// <summary>A number from 0 to below a limit.</summary>
-    public int Below(int limit) => (int)Math.BigMul(Next(), (ulong)limit, out _);
+    public int Below(int limit) => (int)Below((long)limit);
+
+    /// <inheritdoc cref="Below(int)"/>
+    public long Below(long limit) => (long)Math.BigMul(Next(), (ulong)limit, out _);
 }

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
 using EpisodePlanner.Benchmarks.Scale;
@@ -8,7 +7,6 @@ using EpisodePlanner.Databases;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Planning.Files;
 using EpisodePlanner.Web.Composition;
-using EpisodePlanner.Web.Serving;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -61,7 +59,7 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
 
         if (ifMatch is not null)
         {
-            request.Headers.IfMatch.Add(EntityTagHeaderValue.Parse(ifMatch));
+            request.Headers.TryAddWithoutValidation("If-Match", ifMatch);
         }
 
         var answer = await Client.SendAsync(request);
@@ -82,6 +80,7 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
     public async Task<TimeSpan> LoadCold()
     {
         await using var cold = PlannerServer.Build(settings, new StandingClock());
+        await cold.Services.GetRequiredService<Storage>().Prepare(CancellationToken.None);
         var store = cold.Services.GetRequiredService<WorkshopStore>();
         var begun = Stopwatch.GetTimestamp();
         await store.Find(new Id(Workshop.Split('/')[^1]), CancellationToken.None);
@@ -91,6 +90,7 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Client.Dispose();
+        await app.StopAsync();
         await app.DisposeAsync();
         await database.DisposeAsync();
     }

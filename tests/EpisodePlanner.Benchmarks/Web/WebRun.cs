@@ -41,21 +41,22 @@ internal sealed class WebRun(PlannerUnderTest planner, int connections, TimeSpan
     }
 
     /// <summary>A task is changed and the new plan read: the whole of it, and the change alone.</summary>
-    public async Task<(TimeSpan Whole, TimeSpan Change)> ChangedTask()
+    /// <param name="query">How the plan is asked for.</param>
+    public async Task<(TimeSpan Whole, TimeSpan Change)> ChangedTask(string query)
     {
         var list = await planner.ReadJson($"{planner.Workshop}/tasks?limit=1");
         var task = list["items"]![0]!["thing"]!.AsObject();
         var (whole, change) = (new List<TimeSpan>(), new List<TimeSpan>());
         for (var i = 0; i < Repeats; i++)
         {
-            task["note"] = i.ToString(CultureInfo.InvariantCulture);
+            task["note"] = string.Create(CultureInfo.InvariantCulture, $"{query}{i}");
             var begun = Stopwatch.GetTimestamp();
             using (await planner.Send(HttpMethod.Put, $"{planner.Workshop}/tasks/{task["id"]}", task.ToJsonString(), "*"))
             {
                 change.Add(Stopwatch.GetElapsedTime(begun));
             }
 
-            await planner.Read($"{planner.Workshop}/plan");
+            await planner.Read($"{planner.Workshop}/plan{query}");
             whole.Add(Stopwatch.GetElapsedTime(begun));
         }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using EpisodePlanner.Databases;
 using EpisodePlanner.Planning;
@@ -19,6 +20,9 @@ public sealed class StoreBench : IAsyncDisposable
         Store = new WorkshopStore(Storage, new IdSource(clock, RandomNumberGenerator.Create()), clock);
         Supposes = new SupposeStore(Store);
     }
+
+    /// <summary>A small sound workshop with at least one of everything.</summary>
+    public static Workshop SampleWorkshop => Planning.Tests.Sample.Sound;
 
     public ITestDatabase Database { get; }
 
@@ -73,13 +77,17 @@ public sealed class StoreBench : IAsyncDisposable
         : $"UPDATE {table} SET {column} = REPLACE({column}::text, '{from}', '{to}')::jsonb";
 
     /// <summary>Does something to the database past the store.</summary>
-    public async Task Execute(string sql)
+    public Task Execute(string sql) => Ask(sql);
+
+    /// <summary>Asks the database past the store.</summary>
+    /// <returns>The first value, as text.</returns>
+    public async Task<string?> Ask(string sql)
     {
         await using var context = Storage.Open();
         await context.Database.OpenConnectionAsync(Stop);
         await using var command = context.Database.GetDbConnection().CreateCommand();
         command.CommandText = sql;
-        await command.ExecuteNonQueryAsync(Stop);
+        return Convert.ToString(await command.ExecuteScalarAsync(Stop), CultureInfo.InvariantCulture);
     }
 
     public ValueTask DisposeAsync() => Database.DisposeAsync();

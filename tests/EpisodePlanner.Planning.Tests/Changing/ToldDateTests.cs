@@ -1,7 +1,5 @@
-using System.Text.Json;
-using System.Text.Json.Serialization;
-using NodaTime;
-using NodaTime.Text;
+using System.Text;
+using EpisodePlanner.Planning.Files;
 using static EpisodePlanner.Planning.Tests.Sample;
 
 namespace EpisodePlanner.Planning.Tests;
@@ -47,33 +45,14 @@ public class ToldDateTests
     [Fact]
     public void ToldDateTakenBack_ComesBackFromItsStoredText()
     {
-        var options = new JsonSerializerOptions { Converters = { new IdConverter(), new DayConverter() } };
         var undo = Apply(Sound, new ToldDateChange(Second.Id, Second)).Inverse;
 
-        var text = JsonSerializer.Serialize(undo, options);
+        var bytes = ChangeFile.Write(undo);
 
-        Assert.StartsWith("{\"kind\":\"toldDateTakenBack\"", text, StringComparison.Ordinal);
-        Assert.Equal(undo, JsonSerializer.Deserialize<Change>(text, options));
+        Assert.StartsWith("{\"kind\":\"toldDateTakenBack\"", Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
+        Assert.Equal(undo, ChangeFile.ReadStored(bytes).Thing);
     }
 
     private static Applied Apply(Workshop workshop, Change change) =>
         Assert.IsType<Applied>(Changes.Apply(workshop, change));
-
-    private sealed class IdConverter : JsonConverter<Id>
-    {
-        public override Id Read(ref Utf8JsonReader reader, Type type, JsonSerializerOptions options) =>
-            new(reader.GetString()!);
-
-        public override void Write(Utf8JsonWriter writer, Id value, JsonSerializerOptions options) =>
-            writer.WriteStringValue(value.ToString());
-    }
-
-    private sealed class DayConverter : JsonConverter<LocalDate>
-    {
-        public override LocalDate Read(ref Utf8JsonReader reader, Type type, JsonSerializerOptions options) =>
-            LocalDatePattern.Iso.Parse(reader.GetString()!).Value;
-
-        public override void Write(Utf8JsonWriter writer, LocalDate value, JsonSerializerOptions options) =>
-            writer.WriteStringValue(LocalDatePattern.Iso.Format(value));
-    }
 }

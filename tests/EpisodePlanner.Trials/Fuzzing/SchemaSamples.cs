@@ -12,8 +12,16 @@ internal sealed class SchemaSamples(ApiDocument document, Dice dice)
     private static readonly string[] Words =
         ["me", "s", "m", "first", "bench-1", "task-1", "task-2", "new-1", "19:00", "2027-02-26", "2027-02-26T19:30", "weld, 2 h", "Etc/UTC"];
 
-    /// <summary>Something of a schema.</summary>
-    public JsonNode? Of(JsonNode? schema, int depth = 0)
+    private int optionalInHundred;
+
+    /// <summary>Something of a schema: half of the time only what must be there.</summary>
+    public JsonNode? Of(JsonNode? schema)
+    {
+        optionalInHundred = dice.Pick([0, 25]);
+        return Of(schema, 0);
+    }
+
+    private JsonNode? Of(JsonNode? schema, int depth)
     {
         schema = document.Resolve(schema);
         if (schema is not JsonObject || depth > Deepest)
@@ -62,7 +70,7 @@ internal sealed class SchemaSamples(ApiDocument document, Dice dice)
         var made = new JsonObject();
         foreach (var (name, member) in schema["properties"]?.AsObject() ?? [])
         {
-            if (required.Contains(name) || dice.Chance(25))
+            if (required.Contains(name) || dice.Chance(optionalInHundred))
             {
                 made[name] = Of(member, depth + 1);
             }

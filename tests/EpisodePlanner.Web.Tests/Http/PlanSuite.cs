@@ -61,6 +61,8 @@ public abstract class PlanSuite(ApiFixture api)
 
     [Theory]
     [InlineData("?schedules=1", HttpStatusCode.OK)]
+    [InlineData("?trials=false", HttpStatusCode.OK)]
+    [InlineData("?trials=perhaps", HttpStatusCode.BadRequest)]
     [InlineData("?schedules=0", HttpStatusCode.BadRequest)]
     [InlineData("?schedules=201", HttpStatusCode.BadRequest)]
     [InlineData("?schedules=many", HttpStatusCode.BadRequest)]

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using System.Text;
 using System.Text.Json;
 
 namespace EpisodePlanner.Planning.Files.Shapes;
@@ -9,6 +10,9 @@ internal abstract class MemberShape(PropertyInfo property, Shape shape)
 {
     /// <summary>The name in the file.</summary>
     public string Name { get; } = JsonNamingPolicy.CamelCase.ConvertName(property.Name);
+
+    /// <summary>The bytes of the name, as they stand in most files.</summary>
+    public byte[] NameBytes { get; } = Encoding.UTF8.GetBytes(JsonNamingPolicy.CamelCase.ConvertName(property.Name));
 
     /// <summary>How its values look.</summary>
     public Shape Shape => shape;

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text.Json;
 using EpisodePlanner.Planning.Files.Text;
 
@@ -7,6 +8,7 @@ namespace EpisodePlanner.Planning.Files.Shapes;
 internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int> byName, Reading reading)
 {
     private readonly JsonElement?[] found = new JsonElement?[members.Length];
+    private int next;
 
     /// <summary>Fills a new record from an object.</summary>
     public object Read(JsonElement element, object thing)
@@ -26,22 +28,50 @@ internal sealed class RecordReader(MemberShape[] members, Dictionary<string, int
 
     private void Find(JsonProperty property)
     {
-        if (!Unicode.TryGet(property, out var name))
+        if (IndexOf(property) is var index and >= 0)
+        {
+            Note(index, property.Value);
+        }
+        else if (!Unicode.TryGet(property, out var name))
         {
             reading.Complain("?", "The name of this member is not proper Unicode text.");
         }
-        else if (!byName.TryGetValue(name, out var index))
+        else if (byName.TryGetValue(name, out index))
         {
-            reading.Complain(name, $"There is no member {Say.Quote(name)} here; {(reading.IsFull ? "" : Hint(name))}");
-        }
-        else if (found[index] is not null)
-        {
-            reading.Refuse(name, $"The member '{name}' is written twice; keep one of them.");
+            Note(index, property.Value);
         }
         else
         {
-            found[index] = property.Value;
+            reading.Complain(name, $"There is no member {Say.Quote(name)} here; {(reading.IsFull ? "" : Hint(name))}");
         }
+    }
+
+    /// <summary>The member whose name stands here as it is, without escapes; members mostly come in their order.</summary>
+    private int IndexOf(JsonProperty property)
+    {
+        var name = JsonMarshal.GetRawUtf8PropertyName(property);
+        for (var step = 0; step < members.Length; step++)
+        {
+            var index = (next + step) % members.Length;
+            if (name.SequenceEqual(members[index].NameBytes))
+            {
+                next = index + 1;
+                return index;
+            }
+        }
+
+        return -1;
+    }
+
+    private void Note(int index, JsonElement value)
+    {
+        if (found[index] is not null)
+        {
+            reading.Refuse(members[index].Name, $"The member '{members[index].Name}' is written twice; keep one of them.");
+            return;
+        }
+
+        found[index] = value;
     }
 
     private string Hint(string name) => new Nearest().To(name, byName.Keys.Order(StringComparer.Ordinal)) is { } near

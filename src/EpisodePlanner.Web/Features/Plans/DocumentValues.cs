@@ -14,7 +14,19 @@ internal sealed class DocumentValues(DateTimeZone zone)
     private static readonly LocalDateTimePattern LocalPattern =
         LocalDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd'T'HH':'mm");
 
-    public string Moment(Instant moment) => MomentPattern.Format(moment.InZone(zone).ToOffsetDateTime());
+    /// <summary>Chains that share their beginning tell the same moments again and again; each is put in words once.</summary>
+    private readonly Dictionary<Instant, string> moments = [];
+
+    public string Moment(Instant moment)
+    {
+        if (!moments.TryGetValue(moment, out var text))
+        {
+            text = MomentPattern.Format(moment.InZone(zone).ToOffsetDateTime());
+            moments.Add(moment, text);
+        }
+
+        return text;
+    }
 
     public string? Moment(Instant? moment) => moment is { } given ? Moment(given) : null;
 

@@ -7,17 +7,19 @@ namespace EpisodePlanner.Web.Features.Plans;
 internal sealed class MadePlan
 {
     private readonly SharedWork<PlanAdvice> advice;
-    private readonly SharedWork<ReadOnlyMemory<byte>> document;
+    private readonly SharedWork<ReadOnlyMemory<byte>> full;
+    private readonly SharedWork<ReadOnlyMemory<byte>> dates;
 
     /// <summary>A plan.</summary>
     /// <param name="key">What it depends on.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="advise">Makes what follows from it.</param>
-    public MadePlan(PlanKey key, Plan plan, Func<Plan, CancellationToken, Task<PlanAdvice>> advise)
+    /// <param name="advise">Makes what follows from it, with trials or without.</param>
+    public MadePlan(PlanKey key, Plan plan, Func<Plan, bool, CancellationToken, Task<PlanAdvice>> advise)
     {
         (Key, Plan, Until) = (key, plan, PlanValidity.Until(plan));
-        advice = new SharedWork<PlanAdvice>(stop => advise(plan, stop));
-        document = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advice.Get(stop)));
+        advice = new SharedWork<PlanAdvice>(stop => advise(plan, true, stop));
+        full = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advice.Get(stop)));
+        dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advise(plan, false, stop)));
     }
 
     /// <summary>What it depends on.</summary>
@@ -32,6 +34,8 @@ internal sealed class MadePlan
     /// <summary>The plan and what follows from it.</summary>
     public Task<PlanAdvice> Advice(CancellationToken stop) => advice.Get(stop);
 
-    /// <summary>The plan with all its parts as JSON.</summary>
-    public Task<ReadOnlyMemory<byte>> Document(CancellationToken stop) => document.Get(stop);
+    /// <summary>The plan as JSON.</summary>
+    /// <param name="trials">With all its parts, or without those that need further plans.</param>
+    /// <param name="stop">Ends the waiting.</param>
+    public Task<ReadOnlyMemory<byte>> Document(bool trials, CancellationToken stop) => (trials ? full : dates).Get(stop);
 }

@@ -25,13 +25,14 @@ public sealed record PlanAdvice
 
     /// <summary>A plan with all that follows from it.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="trials">Whether to plan again for what starts tonight and for what was assumed.</param>
     /// <param name="stop">Ends the trials; what comes out is then to be dropped.</param>
-    public static PlanAdvice Of(Plan plan, CancellationToken stop) => new()
+    public static PlanAdvice Of(Plan plan, bool trials, CancellationToken stop) => new()
     {
         Plan = plan,
         Next = NextThing.Of(plan),
-        Tonight = RunsTonight.Of(plan, stop: stop),
+        Tonight = trials ? RunsTonight.Of(plan, stop: stop) : [],
         FilmFirst = Filming.First(plan),
-        Assumed = AssumptionRanking.Rank(plan, stop: stop),
+        Assumed = trials ? AssumptionRanking.Rank(plan, stop: stop) : [],
     };
 }

@@ -55,7 +55,7 @@ internal sealed class PlanDesk(WorkshopStore store, TimeProvider clock) : IDispo
     private MadePlan Make(PlanKey key, Workshop workshop, CancellationToken stop)
     {
         var request = new PlanRequest(workshop, key.PlannedAt) { Schedules = key.Schedules, Seed = PlanKey.Seed };
-        return new MadePlan(key, Made(request, stop), (plan, within) => AtBench(() => Advice(plan, within), within));
+        return new MadePlan(key, Made(request, stop), (plan, trials, within) => AtBench(() => Advice(plan, trials, within), within));
     }
 
     /// <summary>A search that is stopped has a plan, but not the one that the request would have given: it is dropped.</summary>
@@ -66,9 +66,9 @@ internal sealed class PlanDesk(WorkshopStore store, TimeProvider clock) : IDispo
         return plan;
     }
 
-    private static PlanAdvice Advice(Plan plan, CancellationToken stop)
+    private static PlanAdvice Advice(Plan plan, bool trials, CancellationToken stop)
     {
-        var advice = PlanAdvice.Of(plan, stop);
+        var advice = PlanAdvice.Of(plan, trials, stop);
         stop.ThrowIfCancellationRequested();
         return advice;
     }

@@ -34,9 +34,10 @@ internal static class PlanEndpoints
         FoundWorkshop workshop, Query<PlanQuery> query, ReadConditions conditions, PlanDesk desk, CancellationToken stop)
     {
         var made = await desk.Current(workshop.Now, query.Value.Schedules, stop);
-        return conditions.Judge(made.Key.Tag) == Verdict.Holds
-            ? new Answer<PlanDocument>(await made.Document(stop), made.Key.Tag)
-            : Reply.To<PlanDocument>(conditions, made.Key.Tag, () => default);
+        var tag = made.Key.TagFor(query.Value);
+        return conditions.Judge(tag) == Verdict.Holds
+            ? new Answer<PlanDocument>(await made.Document(query.Value.Trials, stop), tag)
+            : Reply.To<PlanDocument>(conditions, tag, () => default);
     }
 
     private static async Task<Results<Answer<ChangeMade>, Problem>> Accept(
@@ -48,9 +49,10 @@ internal static class PlanEndpoints
         CancellationToken stop)
     {
         var made = await desk.Current(workshop.Now, query.Value.Schedules, stop);
-        if (conditions.Value.Judge(made.Key.Tag, isRead: false) != Verdict.Holds)
+        var tag = made.Key.TagFor(query.Value);
+        if (conditions.Value.Judge(tag, isRead: false) != Verdict.Holds)
         {
-            return Refusals.Stale(conditions.Value.IfMatch, made.Key.Tag);
+            return Refusals.Stale(conditions.Value.IfMatch, tag);
         }
 
         var edit = new Edit(new AcceptedPlanChange(Acceptance.Of(made.Plan)), workshop.Who)

@@ -25,13 +25,16 @@ internal sealed record PlanKey(Id Workshop, long Version, Instant PlannedAt, int
     /// <summary>The draft's version.</summary>
     public long SupposeVersion { get; init; }
 
-    /// <summary>The tag of the plan: version, minute, schedules where they are not the usual ones, and the draft's version.</summary>
-    public EntityTagHeaderValue Tag => TagWith("");
-
     /// <summary>The key of a workshop's plan.</summary>
     public static PlanKey Of(Snapshot now, int schedules = UsualSchedules) => new(now.Id, now.Version, now.PlannedAt, schedules);
 
-    /// <summary>The tag of something that is written from the plan.</summary>
+    /// <summary>The tag of the plan as a query asks for it.</summary>
+    public EntityTagHeaderValue TagFor(PlanQuery query) => TagWith(query.Trials ? "" : ".dates");
+
+    /// <summary>
+    /// The tag of something that is written from the plan: version, minute, schedules where they are not the usual ones,
+    /// the draft's version, and the form.
+    /// </summary>
     /// <param name="form">Tells its form from others: ".html".</param>
     public EntityTagHeaderValue TagWith(string form)
     {

@@ -6,7 +6,7 @@ namespace EpisodePlanner.Web.Features.Plans;
 /// </summary>
 /// <param name="make">Makes it, on a thread of its own.</param>
 /// <typeparam name="T">What is made.</typeparam>
-internal sealed class SharedWork<T>(Func<CancellationToken, Task<T>> make)
+public sealed class SharedWork<T>(Func<CancellationToken, Task<T>> make)
 {
     private readonly Lock gate = new();
     private Running? running;

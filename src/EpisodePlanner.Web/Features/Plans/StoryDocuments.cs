@@ -5,6 +5,9 @@ namespace EpisodePlanner.Web.Features.Plans;
 /// <summary>Episodes and silences of a document.</summary>
 internal sealed class StoryDocuments(DocumentValues values)
 {
+    /// <summary>Chains of one plan share most of their steps.</summary>
+    private readonly Dictionary<ChainLink, ChainEntry> steps = [];
+
     public EpisodeEntry Episode(PlannedEpisode episode, IReadOnlyList<StageEntry> tail) => new(
         $"{episode.Id}",
         episode.Title,
@@ -31,8 +34,21 @@ internal sealed class StoryDocuments(DocumentValues values)
         [.. outlook.Alarms.Select(Alarm)],
         DocumentValues.Day(outlook.LastPlanned));
 
-    private ChainEntry Step(ChainLink link) => new(
-        DocumentValues.Key(link.Stage), link.Name, values.Moment(link.Start), values.Moment(link.Finish), DocumentValues.Cause(link.Cause));
+    private ChainEntry Step(ChainLink link)
+    {
+        if (!steps.TryGetValue(link, out var entry))
+        {
+            entry = new ChainEntry(
+                DocumentValues.Key(link.Stage),
+                link.Name,
+                values.Moment(link.Start),
+                values.Moment(link.Finish),
+                DocumentValues.Cause(link.Cause));
+            steps.Add(link, entry);
+        }
+
+        return entry;
+    }
 
     private static SilenceSpan Span(Silence silence) =>
         new(DocumentValues.Day(silence.From), DocumentValues.Day(silence.To), silence.Days);

@@ -123,9 +123,10 @@ internal static class SupposeEndpoints
         }
 
         var key = PlanKey.Of(supposed.Now, query.Value.Schedules) with { Suppose = known, SupposeVersion = supposed.Suppose.Version };
-        return conditions.Judge(key.Tag) == Verdict.Holds
-            ? new Answer<PlanDocument>(await (await desk.Of(key, draft, stop)).Document(stop), key.Tag)
-            : Reply.To<PlanDocument>(conditions, key.Tag, () => default);
+        var tag = key.TagFor(query.Value);
+        return conditions.Judge(tag) == Verdict.Holds
+            ? new Answer<PlanDocument>(await (await desk.Of(key, draft, stop)).Document(query.Value.Trials, stop), tag)
+            : Reply.To<PlanDocument>(conditions, tag, () => default);
     }
 
     private static async Task<Results<Answer<ChangeMade>, Problem>> Keep(

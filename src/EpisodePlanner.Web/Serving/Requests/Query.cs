@@ -17,10 +17,8 @@ namespace EpisodePlanner.Web.Serving.Requests;
 internal sealed class Query<T> : IRefusable, IBindableFromHttpContext<Query<T>>, IEndpointParameterMetadataProvider
     where T : class
 {
-    private static readonly HashSet<string> Numbers = [.. typeof(T).GetProperties()
-        .Where(property => (Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType) is var type
-            && (type == typeof(int) || type == typeof(long)))
-        .Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name))];
+    private static readonly HashSet<string> Numbers = MembersOf(typeof(int), typeof(long));
+    private static readonly HashSet<string> Choices = MembersOf(typeof(bool));
 
     private Query(T? value, IResult? refusal) => (Value, Refusal) = (value, refusal);
 
@@ -56,6 +54,12 @@ internal sealed class Query<T> : IRefusable, IBindableFromHttpContext<Query<T>>,
         builder.Metadata.Add(new Refuses(ProblemTypes.Invalid));
     }
 
+    private static HashSet<string> MembersOf(params Type[] types) => [.. typeof(T).GetProperties()
+        .Where(property => types.Contains(Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType))
+        .Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name))];
+
     private static JsonValue Node(string name, StringValues values) =>
-        Numbers.Contains(name) && decimal.TryParse(values[0], out var number) ? JsonValue.Create(number) : JsonValue.Create(values[0] ?? "");
+        Numbers.Contains(name) && decimal.TryParse(values[0], out var number) ? JsonValue.Create(number)
+        : Choices.Contains(name) && values[0] is "true" or "false" ? JsonValue.Create(values[0] == "true")
+        : JsonValue.Create(values[0] ?? "");
 }
