@@ -52,14 +52,18 @@ public sealed class BadInputTests(Chromium chromium)
     public async Task SentTwice_IsSavedOnce()
     {
         await using var site = await Site.Demo();
-        await using var visit = await site.Visit(chromium, new() { JavaScriptEnabled = false });
+        await using var visit = await site.Visit(chromium);
         var before = (await site.Stored()).People.Count;
         await visit.OpenDesk("/new/people");
         await visit.Type("name", "Once");
-        await visit.Press("Add");
-        await visit.Page.GoBackAsync();
-        await visit.Type("name", "Once");
-        await visit.Press("Add");
+        await visit.Page.EvaluateAsync(
+            """
+            async () => {
+              const form = document.querySelector('form.thing');
+              const sent = () => fetch(form.action, { method: 'POST', body: new URLSearchParams(new FormData(form)) });
+              await Promise.all([sent(), sent()]);
+            }
+            """);
 
         Assert.Equal(before + 1, (await site.Stored()).People.Count);
     }

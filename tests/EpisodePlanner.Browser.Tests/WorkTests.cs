@@ -15,7 +15,7 @@ public sealed class WorkTests(Chromium chromium)
         await visit.Press("Begin now");
 
         Assert.Equal(before + 1, (await site.Stored()).Log.Count);
-        Assert.True(await visit.Page.GetByText("Going on").IsVisibleAsync());
+        Assert.True(await visit.Page.GetByRole(AriaRole.Heading, new() { Name = "Going on" }).IsVisibleAsync());
         Assert.True(await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Not yet" }).First.IsVisibleAsync());
 
         await visit.Press("Undo");

@@ -15,7 +15,8 @@ internal delegate Task<Decision> Deciding(PlannerContext context, Snapshot now, 
 /// </summary>
 internal sealed class Writer(Storage storage, Snapshots snapshots, TimeProvider clock)
 {
-    private const int MostAttempts = 20;
+    private const int MostAttempts = 100;
+    private const int LongestPause = 20;
 
     private readonly Gates gates = new();
 
@@ -33,6 +34,9 @@ internal sealed class Writer(Storage storage, Snapshots snapshots, TimeProvider 
             {
                 return outcome;
             }
+
+            // Another process was quicker, and will be again if all try at the same moment.
+            await Task.Delay(Math.Min(attempt, LongestPause), stop);
         }
 
         throw new StorageTroubleException(

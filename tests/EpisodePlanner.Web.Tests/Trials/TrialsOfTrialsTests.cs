@@ -50,8 +50,7 @@ public sealed class TrialsOfTrialsTests
 
         var figures = await new FuzzTrial(Requests: 3, Seed: 1).Run(Asking(server));
 
-        Assert.Equal(3, figures.Findings.Count);
-        Assert.All(figures.Findings, found => Assert.Contains(finding, found, StringComparison.Ordinal));
+        Assert.Contains(finding, Assert.Single(figures.Findings), StringComparison.Ordinal);
     }
 
     private static Api Asking(PretendServer server) => new(server.Client(), TestContext.Current.CancellationToken);

@@ -22,7 +22,7 @@ public sealed record NowAnswers
     /// <summary>What must start tonight.</summary>
     public required Answer Tonight { get; init; }
 
-    /// <summary>What to mind with what starts tonight.</summary>
+    /// <summary>What to mind with what starts tonight, beside what is said with the next thing.</summary>
     public required ValueList<Caution> TonightCautions { get; init; }
 
     /// <summary>What must be filmed first.</summary>
@@ -39,14 +39,15 @@ public sealed record NowAnswers
     {
         var (plan, names) = (view.Plan, new PlanNames(view.Plan));
         var upload = First(sheet => NextUploadText.Write(sheet, plan, names, new ChainText(sheet, plan)))!.Paragraphs[0];
+        var next = view.Advice.Next is { } thing ? Cautions.For(thing.Stage, view.Workshop) : [];
         return new NowAnswers
         {
-            UploadSays = plan.NextUpload is { } next ? $"The next upload: {names.Full(next)}" : upload.Text,
+            UploadSays = plan.NextUpload is { } to ? $"The next upload: {names.Full(to)}" : upload.Text,
             UploadReasons = upload.Below,
             GoingOn = plan.Stages.Where(stage => stage.Begun).Select(stage => (stage, Began(plan, stage, names))).ToValueList(),
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
             Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
-            TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).ToValueList(),
+            TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).Except(next).ToValueList(),
             FilmFirst = First(sheet => FilmText.Write(sheet, view.Advice.FilmFirst, names))!,
             Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
