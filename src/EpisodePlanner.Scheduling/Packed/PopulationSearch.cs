@@ -74,11 +74,16 @@ internal sealed class PopulationSearch
         }
     }
 
-    /// <summary>Members for a budget; the exponent was found by measuring budgets of 1,000 to 50,000.</summary>
+    /// <summary>
+    /// Members for a budget: 0.65 times its 9/16th power, found by measuring budgets of 1,000 to 50,000. Roots are
+    /// rounded alike on every machine, other powers need not be.
+    /// </summary>
     private Population NewPopulation(int budget)
     {
+        var root = Math.Sqrt(budget);
+        var size = (int)(0.65 * root * Math.Sqrt(Math.Sqrt(Math.Sqrt(root))));
         var most = Math.Clamp(GreatestArea / Math.Max(1, keys.Length), LeastSize, GreatestSize);
-        return new Population(Math.Clamp((int)(0.6 * Math.Pow(budget, 0.57)), LeastSize, most), keys.Length, parts);
+        return new Population(Math.Clamp(size, LeastSize, most), keys.Length, parts);
     }
 
     /// <summary>A new population that knows the best member of the last one.</summary>
