@@ -122,7 +122,7 @@ internal sealed class PopulationSearch
                 Decoder.PrepareBackward(rules[rule]);
             }
 
-            Take(population, Incumbent.MayGoOn ? Justify() : Outcome.Useless);
+            Take(population, Incumbent.MayGoOn ? Justify() : ListOutcome.Useless);
         }
     }
 
@@ -137,40 +137,40 @@ internal sealed class PopulationSearch
         }
     }
 
-    private void Take(Population population, Outcome outcome)
+    private void Take(Population population, ListOutcome outcome)
     {
-        if (outcome == Outcome.Fresh && !population.IsFull)
+        if (outcome == ListOutcome.Fresh && !population.IsFull)
         {
             population.Add(Decoder.Finishes, Decoder.End, Incumbent.Row);
         }
     }
 
     /// <summary>Decodes the list in both directions or, where justification may lose, forward alone every second time.</summary>
-    private Outcome Decode()
+    private ListOutcome Decode()
     {
         justifies = alwaysJustifies || !justifies;
         return justifies ? Justify() : DecodeForward(keys);
     }
 
     /// <summary>One schedule, in ascending order of keys.</summary>
-    private Outcome DecodeForward(ReadOnlySpan<int> byKey) =>
-        !maker.TryForward(byKey) ? Outcome.Useless : met.Add(~Decoder.ForwardMark) ? Outcome.Fresh : Outcome.Met;
+    private ListOutcome DecodeForward(ReadOnlySpan<int> byKey) =>
+        !maker.TryForward(byKey) ? ListOutcome.Useless : met.Add(~Decoder.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
 
     /// <summary>One or two schedules: the backward list prepared last, and the forward list that follows from it.</summary>
-    private Outcome Justify()
+    private ListOutcome Justify()
     {
         maker.Backward();
         if (!met.Add(Decoder.BackwardMark))
         {
-            return Outcome.Met;
+            return ListOutcome.Met;
         }
 
         if (!Incumbent.MayGoOn || !maker.TryForwardAgain())
         {
-            return Outcome.Useless;
+            return ListOutcome.Useless;
         }
 
-        return met.Add(~Decoder.ForwardMark) ? Outcome.Fresh : Outcome.Met;
+        return met.Add(~Decoder.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
     }
 
     private void Evolve(Population population, long end)
@@ -184,8 +184,8 @@ internal sealed class PopulationSearch
                 PrepareChild(population, member);
                 maker.Deadlines.Set(population.Row(population.Worst));
                 var outcome = Decode();
-                mutation.Learn(wasMet: outcome == Outcome.Met);
-                if (outcome == Outcome.Fresh && Replaces(population, member))
+                mutation.Learn(wasMet: outcome == ListOutcome.Met);
+                if (outcome == ListOutcome.Fresh && Replaces(population, member))
                 {
                     idle = 0;
                 }
@@ -235,18 +235,5 @@ internal sealed class PopulationSearch
         }
 
         return compared < 0;
-    }
-
-    /// <summary>What came of a list.</summary>
-    private enum Outcome
-    {
-        /// <summary>A schedule not met before.</summary>
-        Fresh,
-
-        /// <summary>A schedule met before.</summary>
-        Met,
-
-        /// <summary>None: it would be no better than the worst member, or the budget is used up.</summary>
-        Useless,
     }
 }
