@@ -23,13 +23,13 @@ internal static class RequestKeys
     /// <summary>The row by which a repetition will be known.</summary>
     public static RequestKeyRow Row(
         this RequestKey key, string scope, Instant at, string workshop, long? version, string? suppose = null) => new()
-    {
-        Scope = scope,
-        Key = key.Key,
-        Fingerprint = key.Fingerprint,
-        At = at,
-        Workshop = workshop,
-        Version = version,
-        Suppose = suppose,
-    };
+        {
+            Scope = scope,
+            Key = key.Key,
+            Fingerprint = key.Fingerprint,
+            At = at,
+            Workshop = workshop,
+            Version = version,
+            Suppose = suppose,
+        };
 }

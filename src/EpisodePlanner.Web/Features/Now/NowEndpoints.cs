@@ -68,13 +68,10 @@ internal sealed class TapForm
     public string? Series { get; init; }
 
     /// <summary>What it is about; null where that is nothing.</summary>
-    public StageKey? Key => (Part, Task, Stage, Episode) switch
-    {
-        (< 0, { } task, { } stage, _) when Id.IsValid(task) && Id.IsValid(stage) => StageKey.OfTask(new Id(task), new Id(stage)),
-        (>= 0, _, _, { } episode) when Id.IsValid(episode) => StageKey.OfTail(new Id(episode), Part),
-        _ => null,
-    };
+    public StageKey? Key => Part < 0 ? OfTask() : Id.IsValid(Episode) ? StageKey.OfTail(new Id(Episode!), Part) : null;
 
     /// <summary>The page to go back to.</summary>
     public string Back(Paths paths) => Id.IsValid(Series) ? paths.OfSeries(new Id(Series!)) : paths.Now;
+
+    private StageKey? OfTask() => Id.IsValid(Task) && Id.IsValid(Stage) ? StageKey.OfTask(new Id(Task!), new Id(Stage!)) : null;
 }
