@@ -107,6 +107,21 @@ public sealed class WorkTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task AWorkshopDeleted_IsBroughtBack()
+    {
+        await using var site = await Site.Demo();
+        await using var visit = await site.Visit(chromium);
+        var address = $"{site.Address}/api/v1/workshops/{site.Workshop["/w/".Length..]}";
+        await visit.Page.APIRequest.DeleteAsync(address, new() { Headers = new Dictionary<string, string> { ["If-Match"] = "*" } });
+        await visit.OpenDesk();
+        Assert.Equal("This workshop was deleted", await visit.Heading());
+
+        await visit.Press("Bring it back");
+
+        Assert.Equal("Friday 27 November, 17:00", await visit.Heading());
+    }
+
+    [Fact]
     public async Task ListsOfAForm_GrowAndShrinkWithoutLosingWhatWasTyped()
     {
         await using var site = await Site.Demo();

@@ -1,3 +1,5 @@
+using EpisodePlanner.Data;
+using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.AllSeries;
 using EpisodePlanner.Web.Features.Bench;
 using EpisodePlanner.Web.Features.Editing;
@@ -8,6 +10,7 @@ using EpisodePlanner.Web.Features.Silences;
 using EpisodePlanner.Web.Features.Stations;
 using EpisodePlanner.Web.Features.Story;
 using EpisodePlanner.Web.Features.Texts;
+using EpisodePlanner.Web.Serving.Requests;
 
 namespace EpisodePlanner.Web.Pages;
 
@@ -35,6 +38,19 @@ public static class DeskEndpoints
         desk.MapHistory();
         desk.MapSetup();
         desk.MapEditing();
+        endpoints.MapPost($"/workshops/{{{WorkshopParameter}}}/restore", Restore).ExcludeFromDescription();
         return endpoints;
+    }
+
+    /// <summary>Brings a deleted workshop back; the form is looked at so that its token is.</summary>
+    private static async Task<IResult> Restore(string workshop, IFormCollection form, WorkshopStore store, CancellationToken stop)
+    {
+        if (!Id.IsValid(workshop))
+        {
+            return Results.NotFound();
+        }
+
+        await store.Restore(new Id(workshop), Makers.Unknown, stop);
+        return Results.LocalRedirect(new Paths(new Id(workshop)).Now);
     }
 }

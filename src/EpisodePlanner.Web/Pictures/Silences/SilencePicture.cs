@@ -106,7 +106,7 @@ public sealed class SilencePicture
 
         if (last > today)
         {
-            teeth.Climb(canvas, silence.From, LocalDate.Max(from, today), last, silence.To is not null, "p-ahead");
+            teeth.Climb(canvas, silence.From, LocalDate.Max(from, today), last, silence.To == last, "p-ahead");
         }
 
         if (silence.To is { } upload && upload <= view.LastDay)
