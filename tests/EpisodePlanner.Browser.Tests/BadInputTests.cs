@@ -44,7 +44,7 @@ public sealed class BadInputTests(Chromium chromium)
         await visit.Paste("note", new string('x', 1_000_000));
         await visit.Press("Save");
 
-        Assert.True(await visit.Page.Locator(".problem, .problems, main p").CountAsync() > 0);
+        Assert.Contains("4,000", await visit.Page.Locator(".problem").First.InnerTextAsync(), StringComparison.Ordinal);
         Assert.DoesNotContain((await site.Stored()).Tasks, task => task.Note?.Length > 4_000);
     }
 
@@ -81,8 +81,10 @@ public sealed class BadInputTests(Chromium chromium)
         await visit.Type("name", "Second");
         await visit.Press("Save");
 
-        Assert.True(await visit.Page.GetByText("Somebody else was quicker").IsVisibleAsync() || (await site.Stored()).People.First().Name == "Second");
-        Assert.NotEqual("", await visit.Heading());
+        // Whether the browser shows the form it kept or asks for it anew is its own choice.
+        var isOvertaken = await visit.Page.GetByText("Somebody else was quicker").IsVisibleAsync();
+        Assert.Equal(isOvertaken ? "First" : "Second", (await site.Stored()).People.First().Name);
+        Assert.True(!isOvertaken || await visit.Field("name").InputValueAsync() == "Second");
     }
 
     [Fact]
