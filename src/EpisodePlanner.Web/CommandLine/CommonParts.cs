@@ -8,6 +8,14 @@ internal static class CommonParts
 {
     /// <summary>The workshop file.</summary>
     public static Argument<string> File() => new("FILE") { Description = "The workshop file, JSON in UTF-8" };
+
+    /// <summary>An episode to come.</summary>
+    public static Option<string> Episode() => new("--episode")
+    {
+        HelpName = "ID",
+        Description = "The episode's id, as in the file or in the plan",
+        Required = true,
+    };
 }
 
 /// <summary>Says what is missing where a workshop has nothing to plan.</summary>

@@ -8,6 +8,7 @@ using EpisodePlanner.Web.Features.Texts;
 using EpisodePlanner.Web.Features.Things;
 using EpisodePlanner.Web.Features.Transfer;
 using EpisodePlanner.Web.Features.Whole;
+using EpisodePlanner.Web.Features.Why;
 using EpisodePlanner.Web.Features.Workshops;
 using EpisodePlanner.Web.Serving.Requests;
 
@@ -41,6 +42,7 @@ public static class Api
         workshop.MapTransfer();
         workshop.MapPlans();
         workshop.MapTexts();
+        workshop.MapWhy();
         endpoints.MapReference();
         return endpoints;
     }

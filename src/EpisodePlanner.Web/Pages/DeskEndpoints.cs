@@ -10,6 +10,7 @@ using EpisodePlanner.Web.Features.Silences;
 using EpisodePlanner.Web.Features.Stations;
 using EpisodePlanner.Web.Features.Story;
 using EpisodePlanner.Web.Features.Texts;
+using EpisodePlanner.Web.Features.Why;
 using EpisodePlanner.Web.Serving.Requests;
 
 namespace EpisodePlanner.Web.Pages;
@@ -35,6 +36,7 @@ public static class DeskEndpoints
         desk.MapSeries();
         desk.MapStations();
         desk.MapWritten();
+        desk.MapWhyPage();
         desk.MapHistory();
         desk.MapSetup();
         desk.MapEditing();

@@ -39,6 +39,9 @@ public sealed record Paths(Id Workshop)
     /// <summary>The outline of an episode.</summary>
     public string Outline(Id episode) => $"{Now}/outline/{episode}";
 
+    /// <summary>Why an episode goes out when it does.</summary>
+    public string Why(Id episode) => $"{Now}/why/{episode}";
+
     /// <summary>The form of a thing.</summary>
     public string Edit(ThingKind kind, Id id) => $"{Now}/edit/{kind.Name}/{id}";
 

@@ -10,7 +10,7 @@ internal sealed record AcceptedOrder(IReadOnlyList<int> Stages, IReadOnlyList<(i
     public static AcceptedOrder Of(PlanDraft draft)
     {
         var accepted = (draft.Workshop.Accepted?.Starts ?? [])
-            .Select(start => (Stage: draft.Bench.Find(Key(draft, start)), Start: draft.Axis.MinuteOf(start.Start)))
+            .Select(start => (Stage: draft.Bench.Find(AcceptedStarts.KeyOf(draft.Workshop, start)), Start: draft.Axis.MinuteOf(start.Start)))
             .Where(x => x.Stage is not null)
             .Select(x => (Stage: x.Stage!.Value, x.Start))
             .DistinctBy(x => x.Stage)
@@ -18,8 +18,12 @@ internal sealed record AcceptedOrder(IReadOnlyList<int> Stages, IReadOnlyList<(i
         return new AcceptedOrder(
             [.. accepted.Select(x => x.Stage)], [.. accepted.Where(x => x.Start is >= 0 and < Week)]);
     }
+}
 
-    private static StageKey Key(PlanDraft draft, AcceptedStart start)
+/// <summary>Which stretch of work an accepted start is about.</summary>
+internal static class AcceptedStarts
+{
+    public static StageKey KeyOf(Workshop workshop, AcceptedStart start)
     {
         if (start.Task is { } task)
         {
@@ -27,7 +31,7 @@ internal sealed record AcceptedOrder(IReadOnlyList<int> Stages, IReadOnlyList<(i
         }
 
         var episode = start.Episode ?? default;
-        var tail = Tails.Of(draft.Workshop, draft.Workshop.Episodes.Find(episode));
+        var tail = Tails.Of(workshop, workshop.Episodes.Find(episode));
         var part = Enumerable.Range(0, tail.Count).FirstOrDefault(i => tail[i].Kind == start.Part, 0);
         return StageKey.OfTail(episode, part);
     }

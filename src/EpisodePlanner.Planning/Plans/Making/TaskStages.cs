@@ -54,7 +54,8 @@ internal sealed class TaskStages
     {
         if (before >= 0 && IsGlued(bench, draft.Stages[before].Stage))
         {
-            bench = bench with { GluedTo = before };
+            // Its date, if the task has one, binds the work that it follows without a gap.
+            bench = bench with { GluedTo = before, NotBefore = 0 };
         }
 
         var key = StageKey.OfTask(task.Id, stage.Id);

@@ -28,6 +28,9 @@ public sealed record NowAnswers
     /// <summary>What must be filmed first.</summary>
     public required Answer FilmFirst { get; init; }
 
+    /// <summary>What moved against the accepted plan; null where nothing did.</summary>
+    public required Answer? Moved { get; init; }
+
     /// <summary>The silences beyond a promise.</summary>
     public required Answer Silences { get; init; }
 
@@ -49,6 +52,7 @@ public sealed record NowAnswers
             Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
             TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).Except(next).ToValueList(),
             FilmFirst = First(sheet => FilmText.Write(sheet, view.Advice.FilmFirst, names))!,
+            Moved = First(sheet => MovedText.Write(sheet, plan, view.Advice.Moved, names)),
             Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
         };

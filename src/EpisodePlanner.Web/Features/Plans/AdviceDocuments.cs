@@ -36,6 +36,9 @@ internal sealed class AdviceDocuments(Plan plan, DocumentValues values)
         DocumentValues.Name(shot.LostBy?.Id),
         shot.Passed);
 
+    public MovedEntry Moved(MovedStart moved) => new(
+        DocumentValues.Key(moved.Stage.Key), moved.Stage.Name, values.Moment(moved.Accepted), values.Moment(moved.Stage.Start), moved.Because);
+
     private MoveEntry Move(MovedUpload move) =>
         new($"{move.Episode.Id}", values.Moment(move.Episode.Publish!.Value), values.Moment(move.To));
 }

@@ -35,6 +35,14 @@ public sealed record TonightEntry(
 /// <param name="To">The one instead; null for none.</param>
 public sealed record MoveEntry(string Episode, string From, string? To);
 
+/// <summary>A stage that leaves its accepted start.</summary>
+/// <param name="Stage">The stretch of work.</param>
+/// <param name="Name">It in words.</param>
+/// <param name="Accepted">The accepted start.</param>
+/// <param name="Start">The start by plan, or null.</param>
+/// <param name="Because">Why it does not start earlier than that, in words; null where it has no start.</param>
+public sealed record MovedEntry(KeyEntry Stage, string Name, string Accepted, string? Start, string? Because);
+
 /// <summary>Something to mind.</summary>
 /// <param name="Topic">What it is about.</param>
 /// <param name="Text">What to mind.</param>

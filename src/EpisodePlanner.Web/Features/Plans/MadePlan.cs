@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using EpisodePlanner.Planning;
 using NodaTime;
 
@@ -9,14 +10,21 @@ internal sealed class MadePlan
     private readonly SharedWork<PlanAdvice> advice;
     private readonly SharedWork<ReadOnlyMemory<byte>> full;
     private readonly SharedWork<ReadOnlyMemory<byte>> dates;
+    private readonly Func<Plan, Id, CancellationToken, Task<EpisodeWhy?>> explain;
+    private readonly ConcurrentDictionary<Id, SharedWork<EpisodeWhy?>> reasons = [];
 
     /// <summary>A plan.</summary>
     /// <param name="key">What it depends on.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="advise">Makes what follows from it, with trials or without.</param>
-    public MadePlan(PlanKey key, Plan plan, Func<Plan, bool, CancellationToken, Task<PlanAdvice>> advise)
+    /// <param name="explain">Tells why an episode goes out when it does.</param>
+    public MadePlan(
+        PlanKey key,
+        Plan plan,
+        Func<Plan, bool, CancellationToken, Task<PlanAdvice>> advise,
+        Func<Plan, Id, CancellationToken, Task<EpisodeWhy?>> explain)
     {
-        (Key, Plan, Until) = (key, plan, PlanValidity.Until(plan));
+        (Key, Plan, Until, this.explain) = (key, plan, PlanValidity.Until(plan), explain);
         advice = new SharedWork<PlanAdvice>(stop => advise(plan, true, stop));
         full = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advice.Get(stop)));
         dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advise(plan, false, stop)));
@@ -33,6 +41,11 @@ internal sealed class MadePlan
 
     /// <summary>The plan and what follows from it.</summary>
     public Task<PlanAdvice> Advice(CancellationToken stop) => advice.Get(stop);
+
+    /// <summary>Why an episode of the plan goes out when it does; null where the plan has no such episode.</summary>
+    public Task<EpisodeWhy?> Why(Id episode, CancellationToken stop) => Plan.Episodes.Any(e => e.Id == episode)
+        ? reasons.GetOrAdd(episode, id => new SharedWork<EpisodeWhy?>(within => explain(Plan, id, within))).Get(stop)
+        : Task.FromResult<EpisodeWhy?>(null);
 
     /// <summary>The plan as JSON.</summary>
     /// <param name="trials">With all its parts, or without those that need further plans.</param>

@@ -20,6 +20,9 @@ public sealed record PlanAdvice
     /// <summary>The shots that the work will make impossible.</summary>
     public required ValueList<ShotToFilm> FilmFirst { get; init; }
 
+    /// <summary>What moved in the next seven days against the accepted plan.</summary>
+    public required ValueList<MovedStart> Moved { get; init; }
+
     /// <summary>What was taken for granted, by how far it moves the next upload.</summary>
     public required ValueList<Assumption> Assumed { get; init; }
 
@@ -33,6 +36,7 @@ public sealed record PlanAdvice
         Next = NextThing.Of(plan),
         Tonight = trials ? RunsTonight.Of(plan, stop: stop) : [],
         FilmFirst = Filming.First(plan),
+        Moved = MovedStarts.Of(plan),
         Assumed = trials ? AssumptionRanking.Rank(plan, stop: stop) : [],
     };
 }

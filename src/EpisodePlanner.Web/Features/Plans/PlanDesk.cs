@@ -55,7 +55,11 @@ internal sealed class PlanDesk(WorkshopStore store, TimeProvider clock) : IDispo
     private MadePlan Make(PlanKey key, Workshop workshop, CancellationToken stop)
     {
         var request = new PlanRequest(workshop, key.PlannedAt) { Schedules = key.Schedules, Seed = PlanKey.Seed };
-        return new MadePlan(key, Made(request, stop), (plan, trials, within) => AtBench(() => Advice(plan, trials, within), within));
+        return new MadePlan(
+            key,
+            Made(request, stop),
+            (plan, trials, within) => AtBench(() => Advice(plan, trials, within), within),
+            (plan, episode, within) => AtBench(() => Why(plan, episode, within), within));
     }
 
     /// <summary>A search that is stopped has a plan, but not the one that the request would have given: it is dropped.</summary>
@@ -71,6 +75,13 @@ internal sealed class PlanDesk(WorkshopStore store, TimeProvider clock) : IDispo
         var advice = PlanAdvice.Of(plan, trials, stop);
         stop.ThrowIfCancellationRequested();
         return advice;
+    }
+
+    private static EpisodeWhy? Why(Plan plan, Id episode, CancellationToken stop)
+    {
+        var why = EpisodeWhy.Of(plan, episode, stop: stop);
+        stop.ThrowIfCancellationRequested();
+        return why;
     }
 
     private async Task<T> AtBench<T>(Func<T> work, CancellationToken stop)

@@ -48,6 +48,9 @@ public sealed record PlanDocument
     /// <summary>The shots that the work will make impossible, the most urgent first.</summary>
     public required IReadOnlyList<ShotEntry> FilmFirst { get; init; }
 
+    /// <summary>What starts at another time than was accepted, in the next seven days.</summary>
+    public required IReadOnlyList<MovedEntry> Moved { get; init; }
+
     /// <summary>What the plan can't do or does not keep, the gravest first.</summary>
     public required IReadOnlyList<FindingEntry> Findings { get; init; }
 

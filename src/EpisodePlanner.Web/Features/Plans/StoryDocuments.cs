@@ -18,8 +18,10 @@ internal sealed class StoryDocuments(DocumentValues values)
         episode.Slot is { } slot ? new SlotEntry($"{slot.Rule}", DocumentValues.Local(slot.LocalOpening)) : null,
         values.Moment(episode.Publish),
         episode.WorkMinutes,
-        [.. episode.Chain.Select(Step)],
+        Chain(episode),
         tail);
+
+    public IReadOnlyList<ChainEntry> Chain(PlannedEpisode episode) => [.. episode.Chain.Select(Step)];
 
     public static SilenceEntry Silences(Outlook outlook) => new(
         DocumentValues.Name(outlook.Series),

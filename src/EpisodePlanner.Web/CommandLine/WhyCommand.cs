@@ -1,0 +1,83 @@
+using System.CommandLine;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.CommandLine.Text;
+using EpisodePlanner.Web.Features.Why;
+using EpisodePlanner.Web.Telling;
+using NodaTime;
+
+namespace EpisodePlanner.Web.CommandLine;
+
+/// <summary>"why": why an episode goes out when it does, and what would bring it forward.</summary>
+internal static class WhyCommand
+{
+    public static Command Create(Surroundings surroundings)
+    {
+        var (file, episode, now, format) = (CommonParts.File(), CommonParts.Episode(), Moments.Option(), Formats.Option());
+        var command = new Command(
+            "why",
+            "Says why an episode goes out when it does; what one more station, another open day, shorter work or looser "
+            + "publishing would win, each tried by planning again; what can wait a day; which stations are contested.\n\n"
+            + "Example: why demo-seed/harbour-shed.json --episode ferry-e8")
+        {
+            file,
+            episode,
+            now,
+            format,
+        };
+        command.SetAction((result, stop) => Task.FromResult(Run(
+            result.GetValue(file)!,
+            result.GetValue(now),
+            result.GetValue(episode)!,
+            Formats.IsJson(result.GetValue(format)),
+            surroundings,
+            stop)));
+        return command;
+    }
+
+    private static int Run(
+        string file, Instant? now, string episode, bool asJson, Surroundings surroundings, CancellationToken stop)
+    {
+        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        {
+            return ExitCode.BadInput;
+        }
+
+        if (Emptiness.Problem(opened.Workshop) is { } nothing)
+        {
+            return Complaints.About(file, [nothing], surroundings);
+        }
+
+        var line = new ProgressLine(surroundings);
+        var plan = Planner.Make(new PlanRequest(opened.Workshop, opened.Now), line.Of("planning"), stop);
+        var why = Id.IsValid(episode) ? EpisodeWhy.Of(plan, new Id(episode), line.Of("planning again"), stop) : null;
+        line.End();
+        stop.ThrowIfCancellationRequested();
+        return why is null
+            ? Complaints.About(file, [NoEpisode(plan, episode)], surroundings)
+            : Print(why, asJson, surroundings);
+    }
+
+    private static int Print(EpisodeWhy why, bool asJson, Surroundings surroundings)
+    {
+        if (asJson)
+        {
+            WhyJson.Write(why, surroundings.Output);
+        }
+        else
+        {
+            new WhyText(TextPage.On(surroundings), why).Write();
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static Reason NoEpisode(Plan plan, string episode)
+    {
+        var known = plan.Episodes.Select(e => $"'{e.Id}'").ToList();
+        return new Reason(
+            "--episode",
+            known.Count == 0
+                ? $"There is no episode '{episode}' to come, and no other."
+                : $"There is no episode '{episode}' to come; there are {string.Join(", ", known.Take(8))}{(known.Count > 8 ? " and more" : "")}.");
+    }
+}
