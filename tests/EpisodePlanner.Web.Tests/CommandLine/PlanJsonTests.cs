@@ -18,7 +18,7 @@ public sealed class PlanJsonTests
     public async Task FirstLines_MembersComeInOrder() => Assert.Equal(
         [
             "format", "workshop", "zone", "plannedAt", "horizon", "demoMovedWeeks", "nextUpload", "tasks", "episodes",
-            "series", "channel", "nextThing", "tonight", "filmFirst", "findings", "assumed", "search",
+            "series", "channel", "nextThing", "tonight", "filmFirst", "moved", "findings", "assumed", "search",
         ],
         (await Plan(Papers.FirstLines)).EnumerateObject().Select(member => member.Name));
 

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.Json.Nodes;
 
 namespace EpisodePlanner.Web.Tests.Http;
 
@@ -83,6 +84,43 @@ public abstract class PlanSuite(ApiFixture api)
 
         var accepted = (await api.Api.Get($"{workshop}/accepted")).Must(HttpStatusCode.OK).Json;
         Assert.Equal(3, accepted["starts"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public async Task Why_TellsChangesThatWinWhatIsClaimed()
+    {
+        var workshop = await api.Api.ImportExample();
+
+        var why = (await api.Api.Get($"{workshop}/episodes/trolley-e1/why")).Must(HttpStatusCode.OK);
+        (await api.Api.Get($"{workshop}/episodes/trolley-e1/why", ("If-None-Match", why.Tag!))).Must(HttpStatusCode.NotModified);
+        (await api.Api.Get($"{workshop}/episodes/nobody/why")).MustBe(HttpStatusCode.NotFound, "not-found");
+
+        // Made as it stands there, the change gives the day that was claimed.
+        var best = why.Json["whatIfs"]!.AsArray()[0]!;
+        var body = new JsonObject { ["base"] = 1, ["changes"] = new JsonArray(best["change"]!.DeepClone()) };
+        (await api.Api.Post($"{workshop}/changes", body.ToJsonString())).Must(HttpStatusCode.OK);
+        var plan = (await api.Api.Get($"{workshop}/plan")).Must(HttpStatusCode.OK).Json;
+        Assert.StartsWith(
+            best["publish"]!.GetValue<string>(),
+            plan["episodes"]!.AsArray().Single(e => e!["id"]!.GetValue<string>() == "trolley-e1")!["publish"]!.GetValue<string>(),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plan_AcceptedAndThenDisturbed_TellsWhatMoved()
+    {
+        var workshop = await api.Api.ImportExample();
+        var plan = await api.Api.Get($"{workshop}/plan");
+        (await api.Api.Post($"{workshop}/plan/accept", null, ("If-Match", plan.Tag!))).Must(HttpStatusCode.OK);
+        Assert.Empty((await api.Api.Get($"{workshop}/plan")).Json["moved"]!.AsArray());
+
+        const string first = "weld-frame";
+        var task = (await api.Api.Get($"{workshop}/tasks/{first}")).Json;
+        task["notBefore"] = "2026-11-27";
+        (await api.Api.Put($"{workshop}/tasks/{first}", task.ToJsonString(), ("If-Match", "*"))).Must(HttpStatusCode.OK);
+
+        var moved = (await api.Api.Get($"{workshop}/plan")).Json["moved"]!.AsArray();
+        Assert.Contains(moved, one => one!["stage"]!["task"]!.GetValue<string>() == first);
     }
 
     [Theory]

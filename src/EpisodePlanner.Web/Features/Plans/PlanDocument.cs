@@ -4,7 +4,7 @@ namespace EpisodePlanner.Web.Features.Plans;
 /// The plan for programs. Moments are local ISO date-times with their offset, days ISO dates, lengths whole minutes; a
 /// member without a value is null. Members and elements keep their order from plan to plan.
 /// </summary>
-public sealed record PlanDocument
+public sealed record PlanDocument : IComputedDocument
 {
     /// <summary>The format of this document.</summary>
     public int Format { get; init; } = 1;

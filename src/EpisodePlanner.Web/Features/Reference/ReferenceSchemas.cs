@@ -18,7 +18,7 @@ internal sealed class ReferenceSchemas(EndpointDataSource endpoints)
     public JsonObject Components => components.Value;
 
     /// <summary>Whether the planner itself reads and writes bodies of this type.</summary>
-    public static bool Knows(Type type) => type != typeof(PlanDocument) && type != typeof(string);
+    public static bool Knows(Type type) => !typeof(IComputedDocument).IsAssignableFrom(type) && type != typeof(string);
 
     /// <summary>The name of a record's schema.</summary>
     public static string NameOf(Type type) => WorkshopSchema.NameOf(type);

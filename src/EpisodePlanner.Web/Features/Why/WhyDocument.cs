@@ -7,7 +7,7 @@ namespace EpisodePlanner.Web.Features.Why;
 /// Why an episode goes out when it does, and what would make a difference; everything was tried by planning again. Moments
 /// are local ISO date-times with their offset, days ISO dates, lengths whole minutes.
 /// </summary>
-public sealed record WhyDocument
+public sealed record WhyDocument : IComputedDocument
 {
     /// <summary>The format of this document.</summary>
     public int Format { get; init; } = 1;
