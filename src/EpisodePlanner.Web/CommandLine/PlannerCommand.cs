@@ -61,6 +61,7 @@ public static class PlannerCommand
             ExportCommand.Create(surroundings),
             PlanCommand.Create(surroundings),
             WhyCommand.Create(surroundings),
+            CadenceCommand.Create(surroundings),
             CheckCommand.Create(surroundings),
             OutlineCommand.Create(surroundings),
             LetterCommand.Create(surroundings),

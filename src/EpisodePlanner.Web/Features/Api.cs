@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Features.Changing;
 using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
@@ -43,6 +44,7 @@ public static class Api
         workshop.MapPlans();
         workshop.MapTexts();
         workshop.MapWhy();
+        workshop.MapCadence();
         endpoints.MapReference();
         return endpoints;
     }

@@ -2,6 +2,7 @@ using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.AllSeries;
 using EpisodePlanner.Web.Features.Bench;
+using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Features.Editing;
 using EpisodePlanner.Web.Features.History;
 using EpisodePlanner.Web.Features.Now;
@@ -37,6 +38,7 @@ public static class DeskEndpoints
         desk.MapStations();
         desk.MapWritten();
         desk.MapWhyPage();
+        desk.MapCadencePage();
         desk.MapHistory();
         desk.MapSetup();
         desk.MapEditing();

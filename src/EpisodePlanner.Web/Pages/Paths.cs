@@ -15,6 +15,9 @@ public sealed record Paths(Id Workshop)
     /// <summary>The silences.</summary>
     public string Silence => $"{Now}/silence";
 
+    /// <summary>What can be kept up over all series.</summary>
+    public string Cadence => $"{Now}/cadence";
+
     /// <summary>The stories.</summary>
     public string Story => $"{Now}/story";
 
