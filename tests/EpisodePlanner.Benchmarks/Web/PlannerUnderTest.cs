@@ -22,7 +22,7 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
     private PlannerUnderTest(ServerSettings settings, ITestDatabase database, WebApplication app)
     {
         (this.settings, this.database, this.app) = (settings, database, app);
-        Client = new HttpClient(new SocketsHttpHandler { UseProxy = false }) { BaseAddress = new Uri(app.Urls.Single()) };
+        Client = new HttpClient(new SocketsHttpHandler { UseProxy = false, AllowAutoRedirect = false }) { BaseAddress = new Uri(app.Urls.Single()) };
     }
 
     public HttpClient Client { get; }
