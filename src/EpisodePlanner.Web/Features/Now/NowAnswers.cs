@@ -46,12 +46,28 @@ public sealed record NowAnswers
             UploadReasons = upload.Below,
             GoingOn = plan.Stages.Where(stage => stage.Begun).Select(stage => (stage, Began(plan, stage, names))).ToValueList(),
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
-            Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
-            TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).Except(next).ToValueList(),
+            Tonight = First(sheet => WriteTonight(sheet, view, names))!,
+            TonightCautions = TonightText.Cautions(plan, Tonights(view)).Except(next).ToValueList(),
             FilmFirst = First(sheet => FilmText.Write(sheet, view.Advice.FilmFirst, names))!,
             Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
         };
+    }
+
+    /// <summary>The runs of tonight; where it is not known yet what they move, those that are planned.</summary>
+    private static ValueList<RunTonight> Tonights(DeskView view) =>
+        view.Advice.IsWeighed ? view.Advice.Tonight : RunsTonight.Planned(view.Plan);
+
+    private static void WriteTonight(ISheet sheet, DeskView view, PlanNames names)
+    {
+        if (view.Advice.IsWeighed)
+        {
+            TonightText.Write(sheet, view.Plan, view.Advice.Tonight, names, withCautions: false);
+        }
+        else
+        {
+            TonightText.WritePlanned(sheet, Tonights(view), names);
+        }
     }
 
     private static string Began(Plan plan, PlannedStage stage, PlanNames names)

@@ -14,11 +14,20 @@ internal static class NowEndpoints
     public static void MapNow(this RouteGroupBuilder desk)
     {
         desk.MapGet("", Show);
+        desk.MapGet("/mark", Mark);
         desk.MapPost("/tap", Tap);
     }
 
-    private static async Task<RazorComponentResult<NowPage>> Show(FoundDesk found, Desk desk, CancellationToken stop) =>
-        Shown.As<NowPage>((nameof(NowPage.View), await desk.View(found.Now, found.Done, stop)));
+    private static async Task<RazorComponentResult<NowPage>> Show(
+        FoundDesk found, bool? wait, Desk desk, CancellationToken stop) =>
+        Shown.As<NowPage>((nameof(NowPage.View), await desk.Weighed(found.Now, found.Done, wait == true, stop)));
+
+    /// <summary>A word that changes where the pages would, so that an open page can tell that it is out of date.</summary>
+    private static async Task<IResult> Mark(FoundDesk found, Desk desk, HttpContext context, CancellationToken stop)
+    {
+        context.Response.Headers.CacheControl = "no-store";
+        return Results.Text(await desk.Mark(found.Now, stop));
+    }
 
     /// <summary>
     /// Notes what became of a stretch of work. A tap that comes twice within the same version is one: the entry's id is
