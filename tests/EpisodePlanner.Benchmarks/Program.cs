@@ -17,6 +17,7 @@ IReadOnlyList<IBenchmark> entries =
     new FuzzBenchmark(),
     new WebBenchmark(),
     new PagesBenchmark(),
+    new PicturesBenchmark(),
 ];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
@@ -10,6 +11,8 @@ namespace EpisodePlanner.Web.Pages;
 /// <param name="patience">How long a page waits for what is nice to have.</param>
 internal sealed class Desk(WorkshopStore store, PlanDesk plans, Patience patience)
 {
+    private readonly ConcurrentDictionary<Id, Newest> newest = new();
+
     /// <summary>The name of the query's part that tells which change was just made.</summary>
     public const string DoneQuery = "done";
 
@@ -31,7 +34,7 @@ internal sealed class Desk(WorkshopStore store, PlanDesk plans, Patience patienc
     public async Task<DeskView> Weighed(Snapshot now, long? done, bool wait, CancellationToken stop)
     {
         var made = await plans.Current(now, PlanKey.UsualSchedules, stop);
-        var advice = wait ? await made.Advice(stop) : await made.Advice(patience.WithTrials, stop);
+        var advice = wait ? await made.Advice(stop) : await made.Advice(patience.WithTrials, Outdated(made.Key), stop);
         return new DeskView(now.Id, now.Version, advice) { Done = await Done(now.Id, done, stop) };
     }
 
@@ -47,4 +50,19 @@ internal sealed class Desk(WorkshopStore store, PlanDesk plans, Patience patienc
     public static string After(string path, EditOutcome outcome) => outcome is Made made
         ? $"{path}{(path.Contains('?', StringComparison.Ordinal) ? '&' : '?')}{DoneQuery}={made.Change.Line.Version}"
         : path;
+
+    /// <summary>What ends the further plans of one plan: another plan of the same workshop that was shown after it.</summary>
+    private CancellationToken Outdated(PlanKey key)
+    {
+        var mine = new Newest(key, new CancellationTokenSource());
+        var kept = newest.AddOrUpdate(key.Workshop, mine, (_, there) => there.Key == key ? there : mine with { Before = there.Stop });
+        kept.Before?.Cancel();
+        return kept.Stop.Token;
+    }
+
+    private sealed record Newest(PlanKey Key, CancellationTokenSource Stop)
+    {
+        /// <summary>Of the plan before it.</summary>
+        public CancellationTokenSource? Before { get; init; }
+    }
 }

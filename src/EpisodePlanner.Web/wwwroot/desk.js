@@ -39,7 +39,7 @@
 
   // Pictures grow and shrink inside their frame: by buttons, and by + - 0 where the frame has the focus.
   const offerZoom = () => {
-    for (const figure of document.querySelectorAll('figure.drawn')) {
+    for (const figure of document.querySelectorAll('figure.wide')) {
       const frame = figure.querySelector('.scroll');
       const svg = frame.querySelector('svg');
       let zoom = 1;

@@ -24,7 +24,7 @@ internal sealed class PagesRun(PlannerUnderTest planner)
         }).observe({ type: 'paint', buffered: true }))
         """;
 
-    private readonly string desk = planner.Workshop.Replace("/api/v1/workshops/", "/w/", StringComparison.Ordinal);
+    private readonly string desk = planner.Desk;
 
     /// <summary>A page asked for again and again, its plan kept: the median, and what 95 of 100 stay below.</summary>
     public async Task<(TimeSpan Median, TimeSpan Late)> Served(string path, int visits)

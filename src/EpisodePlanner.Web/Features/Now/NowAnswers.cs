@@ -1,4 +1,5 @@
 using EpisodePlanner.Planning;
+using EpisodePlanner.Scheduling;
 using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Telling;
 
@@ -13,8 +14,11 @@ public sealed record NowAnswers
     /// <summary>Why it goes out then.</summary>
     public required ValueList<string> UploadReasons { get; init; }
 
-    /// <summary>What was begun and is not finished, with when it began.</summary>
-    public required ValueList<(PlannedStage Stage, string Says)> GoingOn { get; init; }
+    /// <summary>What hands have begun and not finished, with when they began.</summary>
+    public required ValueList<(PlannedStage Stage, string Says)> InHand { get; init; }
+
+    /// <summary>Runs and waits that go on meanwhile.</summary>
+    public required ValueList<(PlannedStage Stage, string Says)> ByItself { get; init; }
 
     /// <summary>The one thing for hands.</summary>
     public required Answer NextThing { get; init; }
@@ -44,7 +48,8 @@ public sealed record NowAnswers
         {
             UploadSays = plan.NextUpload is { } to ? $"The next upload: {names.Full(to)}" : upload.Text,
             UploadReasons = upload.Below,
-            GoingOn = plan.Stages.Where(stage => stage.Begun).Select(stage => (stage, Began(plan, stage, names))).ToValueList(),
+            InHand = Begun(plan, names, stage => stage.Kind == StageKind.Attended),
+            ByItself = Begun(plan, names, stage => stage.Kind != StageKind.Attended),
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
             Tonight = First(sheet => WriteTonight(sheet, view, names))!,
             TonightCautions = TonightText.Cautions(plan, Tonights(view)).Except(next).ToValueList(),
@@ -69,6 +74,9 @@ public sealed record NowAnswers
             TonightText.WritePlanned(sheet, Tonights(view), names);
         }
     }
+
+    private static ValueList<(PlannedStage Stage, string Says)> Begun(Plan plan, PlanNames names, Func<PlannedStage, bool> which) =>
+        plan.Stages.Where(stage => stage.Begun && which(stage)).Select(stage => (stage, Began(plan, stage, names))).ToValueList();
 
     private static string Began(Plan plan, PlannedStage stage, PlanNames names)
     {

@@ -38,13 +38,14 @@ internal sealed class MadePlan
 
     /// <summary>
     /// The plan and what follows from it; where the further plans take longer than somebody is patient, without them.
-    /// They are made to their end all the same, for who asks next.
+    /// They are made to their end all the same, for who asks next, unless the plan is outdated by then.
     /// </summary>
     /// <param name="patience">How long to wait for them.</param>
+    /// <param name="outdated">Ends them: nobody will ask for this plan again.</param>
     /// <param name="stop">Ends the waiting.</param>
-    public async Task<PlanAdvice> Advice(TimeSpan patience, CancellationToken stop)
+    public async Task<PlanAdvice> Advice(TimeSpan patience, CancellationToken outdated, CancellationToken stop)
     {
-        var whole = advice.Get(CancellationToken.None);
+        var whole = advice.Get(outdated);
         await Task.WhenAny(whole, Task.Delay(patience, stop));
         return whole.IsCompletedSuccessfully ? await whole : await Quick(stop);
     }

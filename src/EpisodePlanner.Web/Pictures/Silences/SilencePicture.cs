@@ -77,7 +77,6 @@ public sealed class SilencePicture
         if (promise is { } days)
         {
             canvas.Line(8, teeth.Y(days), Right, teeth.Y(days), "p-promise");
-            canvas.Text(Right - Canvas.WidthOf($"promise {days} days", 10), teeth.Y(days) - 3, $"promise {days} days", "p-small");
         }
     }
 
@@ -139,6 +138,7 @@ public sealed class SilencePicture
         { State: SeriesState.Finished } => "finished",
         { State: SeriesState.Resting } => "resting",
         { Promise.UploadsPerMonth: { } count } => $"promises {count} a month{Since(outlook)}",
+        { Promise.LongestSilenceDays: { } days } => $"promises {Words.Days(days)} at most{Since(outlook)}",
         _ => Since(outlook).TrimStart(',', ' '),
     };
 
