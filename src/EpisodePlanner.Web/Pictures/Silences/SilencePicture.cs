@@ -136,6 +136,7 @@ public sealed class SilencePicture
     private static string Told(Outlook outlook) => outlook switch
     {
         { State: SeriesState.Finished } => "finished",
+        { State: SeriesState.Resting, Promise.LongestSilenceDays: { } days } => $"resting; else it promises {Words.Days(days)} at most",
         { State: SeriesState.Resting } => "resting",
         { Promise.UploadsPerMonth: { } count } => $"promises {count} a month{Since(outlook)}",
         { Promise.LongestSilenceDays: { } days } => $"promises {Words.Days(days)} at most{Since(outlook)}",

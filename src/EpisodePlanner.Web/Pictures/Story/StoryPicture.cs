@@ -10,10 +10,10 @@ namespace EpisodePlanner.Web.Pictures;
 public static class StoryPicture
 {
     /// <summary>The width of the drawing.</summary>
-    public const int Width = 420;
+    public const int Width = 380;
 
     private const double Left = 8;
-    private const double Right = 200;
+    private const double Right = 160;
     private const double MostPerMinute = 5;
     private const double TypicalHeight = 560;
     private const double Thinnest = 16;
