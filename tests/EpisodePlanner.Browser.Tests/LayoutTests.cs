@@ -46,10 +46,9 @@ public sealed class LayoutTests(Chromium chromium, DemoSite demo) : IClassFixtur
     [Fact]
     public async Task Now_WithWorkInHandAndCautions_FitsAPhoneScreenAndASheet()
     {
-        await using var site = await Site.Demo();
+        await using var site = await Site.Empty(DemoSite.Evening, TimeSpan.FromMinutes(1));
+        await site.BringIn(DemoSite.With("""{ "id": "in-hand", "at": "2026-11-25T17:30:00Z", "task": "upholster-bench", "stage": "1", "outcome": "begun" }"""));
         await using var visit = await site.Visit(chromium, Phone);
-        await visit.OpenDesk();
-        await visit.Press("Begin now");
         await visit.OpenDesk();
         Assert.True(await visit.Page.GetByRole(AriaRole.Heading, new() { Name = "Going on", Exact = true }).IsVisibleAsync());
         Assert.NotEqual(0, await visit.Page.Locator(".caution").CountAsync());

@@ -41,7 +41,7 @@ internal sealed class Site : IAsyncDisposable
     /// <summary>A site with the demo workshop, at the evening of its anchor.</summary>
     public static async Task<Site> Demo(TimeSpan? patience = null)
     {
-        var site = await Empty(new DateTimeOffset(2026, 11, 25, 18, 0, 0, TimeSpan.Zero), patience);
+        var site = await Empty(DemoSite.Evening, patience);
         await site.BringIn(File.ReadAllBytes(Path.Combine(Root, "demo-seed", "harbour-shed.json")));
         return site;
     }

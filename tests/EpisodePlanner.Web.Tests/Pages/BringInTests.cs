@@ -1,5 +1,4 @@
 using System.Net;
-using AngleSharp.Dom;
 using EpisodePlanner.Planning.Files;
 using EpisodePlanner.Web.Tests.CommandLine;
 

@@ -1,6 +1,4 @@
 using System.Net;
-using AngleSharp.Dom;
-using EpisodePlanner.Web.Tests.CommandLine;
 
 namespace EpisodePlanner.Web.Tests.Pages;
 

@@ -1,5 +1,4 @@
 using System.Text;
-using AngleSharp.Dom;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Planning.Files;
 using EpisodePlanner.Web.Tests.CommandLine;
@@ -43,7 +42,7 @@ public sealed class RankingTests
         await using var visit = await DeskVisit.To(Files[name]());
         var workshop = await visit.Stored();
         var settings = await visit.Read("/settings");
-        var lines = settings.QuerySelectorAll("section.sheet").Last().QuerySelectorAll("li").Select(line => line.TextContent).ToList();
+        var lines = settings.QuerySelectorAll("section.sheet:last-of-type li").Select(line => line.TextContent).ToList();
         var moves = lines.Select(line => Moves(workshop, line)).ToList();
 
         Assert.NotEmpty(lines);
