@@ -59,7 +59,7 @@ public sealed class RankingTests
     /// <summary>How far the next upload really moves, in minutes; null where no answer can be tried.</summary>
     private static double? Moves(Workshop workshop, string line)
     {
-        if (line.Contains("seeing any of the lines done", StringComparison.Ordinal))
+        if (line.Contains("eeing any of the lines done", StringComparison.Ordinal))
         {
             return null;
         }
