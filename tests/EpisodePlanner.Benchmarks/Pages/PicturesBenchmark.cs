@@ -27,8 +27,8 @@ internal sealed class PicturesBenchmark : IBenchmark
         new("story", "/story", 1_120, 900),
         new("series", "/series/ferry", 1_120, 900),
         new("form", "/edit/tasks/print-motor-bell", 1_120, 900),
-        new("letter", "/letter", 1_120, 900),
-        new("letter-dark", "/letter", 1_120, 900) { Theme = ColorScheme.Dark },
+        new("letter", "/letter", 1_120, 700),
+        new("letter-dark", "/letter", 1_120, 700) { Theme = ColorScheme.Dark },
     ];
 
     public string Name => "pictures";

@@ -26,7 +26,10 @@ internal static class OtherAnswers
 
     private static SlotRule EveryDay { get; } = new()
     {
-        Id = Fresh, From = new LocalDate(2026, 1, 1), At = new LocalTime(18, 0), Rule = "FREQ=DAILY",
+        Id = Fresh,
+        From = new LocalDate(2026, 1, 1),
+        At = new LocalTime(18, 0),
+        Rule = "FREQ=DAILY",
     };
 
     private static OpenHours Longer { get; } = new()
@@ -62,7 +65,10 @@ internal static class OtherAnswers
         .Where(episode => episode.Assumed && episode.Milestones.Count > 1)
         .Select((episode, i) => new Episode
         {
-            Id = new Id($"{Fresh}-{i}"), Title = "A first cut", Series = episode.Series, Milestones = [episode.Milestones[0]],
+            Id = new Id($"{Fresh}-{i}"),
+            Title = "A first cut",
+            Series = episode.Series,
+            Milestones = [episode.Milestones[0]],
         })
         .Select(episode => (Change)new EpisodeChange(episode.Id, episode))
         .ToValueList());

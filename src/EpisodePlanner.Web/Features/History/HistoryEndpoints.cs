@@ -55,11 +55,11 @@ internal static class HistoryEndpoints
 
     private static async Task<IResult> Answer(
         FoundDesk found, EditOutcome outcome, long? shown, Desk desk, WorkshopStore store, CancellationToken stop) => outcome switch
-    {
-        Made or Unchanged => Results.LocalRedirect(Desk.After(found.Paths.Changes, outcome)),
-        Stale { Things.Count: 0 } => await Page(found, null, Overtaken, shown, desk, store, stop),
-        _ => await Page(found, null, OutcomeWords.Of(outcome), null, desk, store, stop),
-    };
+        {
+            Made or Unchanged => Results.LocalRedirect(Desk.After(found.Paths.Changes, outcome)),
+            Stale { Things.Count: 0 } => await Page(found, null, Overtaken, shown, desk, store, stop),
+            _ => await Page(found, null, OutcomeWords.Of(outcome), null, desk, store, stop),
+        };
 
     private static async Task<IResult> Page(
         FoundDesk found, long? before, string? refused, long? shown, Desk desk, WorkshopStore store, CancellationToken stop)

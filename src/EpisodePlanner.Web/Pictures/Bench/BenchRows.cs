@@ -119,12 +119,12 @@ public sealed class BenchRows
         ILookup<int, (string Lane, List<Bar> Bars)> hands,
         ILookup<int, (string Lane, List<Bar> Bars)> machines,
         ILookup<int, (int From, int To)> open) => new()
-    {
-        Day = view.FirstDay.PlusDays(row),
-        Hands = Lanes(hands[row]),
-        Machines = Lanes(machines[row]),
-        Open = open[row].ToValueList(),
-    };
+        {
+            Day = view.FirstDay.PlusDays(row),
+            Hands = Lanes(hands[row]),
+            Machines = Lanes(machines[row]),
+            Open = open[row].ToValueList(),
+        };
 
     private ValueList<Lane> Lanes(IEnumerable<(string Lane, List<Bar> Bars)> lanes) => lanes
         .OrderBy(lane => lane.Lane, StringComparer.Ordinal)
