@@ -28,6 +28,7 @@ internal sealed class PagesBenchmark : IBenchmark
         var run = new PagesRun(planner);
         var table = new Table("page", "p50, ms", "p95, ms", "first visit, kB", "HTML, kB", "first paint, ms");
         await using var chrome = await Chrome.Start();
+        await run.Plan();
         foreach (var (name, path) in DeskPages.All)
         {
             var (median, late) = await run.Served(path, options.Number("--visits", 60));
