@@ -1,4 +1,5 @@
 using EpisodePlanner.Benchmarks;
+using EpisodePlanner.Benchmarks.Pages;
 using EpisodePlanner.Benchmarks.Psplib;
 using EpisodePlanner.Benchmarks.Scale;
 using EpisodePlanner.Benchmarks.Storing;
@@ -15,6 +16,8 @@ IReadOnlyList<IBenchmark> entries =
     new EditorsBenchmark(),
     new FuzzBenchmark(),
     new WebBenchmark(),
+    new PagesBenchmark(),
+    new PicturesBenchmark(),
 ];
 
 if (args.Length == 0 || entries.FirstOrDefault(entry => entry.Name == args[0]) is not { } chosen)

@@ -32,12 +32,17 @@ public sealed class AccessTests(Chromium chromium, DemoSite demo) : IClassFixtur
     }
 
     [Fact]
-    public async Task FirstPage_HasNoViolation()
+    public async Task FirstPage_AndAFileLookedAt_HaveNoViolation()
     {
         await using var visit = await demo.Site.Visit(chromium);
         await visit.Open("/");
-
         Assert.Empty((await visit.Page.RunAxe(Rules)).Violations.Select(Words));
+
+        await visit.Page.Locator("input[type=file]").SetInputFilesAsync(Path.Combine(Site.Root, "demo-seed", "first-lines.json"));
+        await visit.Press("Look at it first");
+        Assert.StartsWith("Take in", await visit.Heading(), StringComparison.Ordinal);
+        Assert.Empty((await visit.Page.RunAxe(Rules)).Violations.Select(Words));
+        Assert.Empty(visit.Wrong);
     }
 
     [Fact]

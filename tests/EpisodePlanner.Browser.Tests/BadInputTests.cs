@@ -35,6 +35,30 @@ public sealed class BadInputTests(Chromium chromium)
         Assert.Empty(visit.Wrong);
     }
 
+    [Theory]
+    [InlineData("/edit/tasks/print-motor-bell")]
+    [InlineData("/edit/series/ferry")]
+    [InlineData("/settings/all")]
+    public async Task AScriptInEveryField_RunsNowhereAndComesBackAsTyped(string path)
+    {
+        await using var site = await Site.Demo();
+        await using var visit = await site.Visit(chromium);
+        await visit.OpenDesk(path);
+        const string Fields = "form.thing input:not([type=hidden]):not([type=checkbox]), form.thing textarea";
+        await visit.Page.Locator("form.thing").EvaluateAsync(
+            """
+            (form, [fields, script]) => document.querySelectorAll(fields).forEach(field => { if (field.tagName === 'INPUT') field.type = 'text'; field.value = script; })
+            """,
+            new[] { Fields, Script });
+        await visit.Press("Save");
+
+        Assert.Null(await visit.Page.EvaluateAsync<bool?>("window.broken ?? null"));
+        Assert.NotEqual(0, await visit.Page.Locator(".problem").CountAsync());
+        var values = await visit.Page.Locator(Fields).EvaluateAllAsync<string[]>("fields => fields.map(field => field.value)");
+        Assert.All(values, value => Assert.Equal(Script, value));
+        Assert.Empty(visit.Wrong);
+    }
+
     [Fact]
     public async Task AMegabytePasted_IsRefusedInWordsAndTheOldStays()
     {

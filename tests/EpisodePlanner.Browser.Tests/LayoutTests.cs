@@ -31,18 +31,44 @@ public sealed class LayoutTests(Chromium chromium, DemoSite demo) : IClassFixtur
         await visit.OpenDesk();
         var pdf = await visit.Page.PdfAsync(new() { Format = "A4" });
 
-        Assert.Single(System.Text.RegularExpressions.Regex.Matches(System.Text.Encoding.Latin1.GetString(pdf), "/Type */Page[^s]"));
+        Assert.Single(Sheets(pdf));
     }
 
     [Fact] // A common phone: 390 by 844.
     public async Task Now_FitsAPhoneScreenDownToTheFilming()
     {
-        await using var visit = await demo.Site.Visit(chromium, new() { ViewportSize = new ViewportSize { Width = 390, Height = 844 } });
+        await using var visit = await demo.Site.Visit(chromium, Phone);
         await visit.OpenDesk();
-        var filming = await visit.Page.GetByText("What must be filmed first").BoundingBoxAsync();
 
-        Assert.True(filming!.Y + filming.Height < 844, $"{filming.Y}");
+        await FitsDownToTheFilming(visit);
     }
+
+    [Fact]
+    public async Task Now_WithWorkInHandAndCautions_FitsAPhoneScreenAndASheet()
+    {
+        await using var site = await Site.Empty(DemoSite.Evening, TimeSpan.FromMinutes(1));
+        await site.BringIn(DemoSite.With("""{ "id": "in-hand", "at": "2026-11-25T17:30:00Z", "task": "upholster-bench", "stage": "1", "outcome": "begun" }"""));
+        await using var visit = await site.Visit(chromium, Phone);
+        await visit.OpenDesk();
+        Assert.True(await visit.Page.GetByRole(AriaRole.Heading, new() { Name = "Going on", Exact = true }).IsVisibleAsync());
+        Assert.NotEqual(0, await visit.Page.Locator(".caution").CountAsync());
+
+        await FitsDownToTheFilming(visit);
+        Assert.Single(Sheets(await visit.Page.PdfAsync(new() { Format = "A4" })));
+    }
+
+    private static BrowserNewContextOptions Phone => new() { ViewportSize = new ViewportSize { Width = 390, Height = 844 } };
+
+    /// <summary>The upload, what is in hand, the next thing, tonight and the first shot to film end on the first screen.</summary>
+    private static async Task FitsDownToTheFilming(Visit visit)
+    {
+        var filming = await visit.Page.Locator("section.answer", new() { HasText = "What must be filmed first" }).Locator("p").First.BoundingBoxAsync();
+
+        Assert.True(filming!.Y + filming.Height <= 844, $"{filming.Y + filming.Height}");
+    }
+
+    private static System.Text.RegularExpressions.MatchCollection Sheets(byte[] pdf) =>
+        System.Text.RegularExpressions.Regex.Matches(System.Text.Encoding.Latin1.GetString(pdf), "/Type */Page[^s]");
 
     private async Task Fits(string path, int width, int height)
     {

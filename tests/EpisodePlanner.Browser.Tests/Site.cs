@@ -28,20 +28,20 @@ internal sealed class Site : IAsyncDisposable
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     /// <summary>A site without any workshop.</summary>
-    public static async Task<Site> Empty(DateTimeOffset now)
+    public static async Task<Site> Empty(DateTimeOffset now, TimeSpan? patience = null)
     {
         var (folder, clock) = (Directory.CreateTempSubdirectory("site-"), new SetClock { Now = now });
         var app = PlannerServer.Build(
-            new ServerSettings { DataFolder = folder.FullName, Addresses = [new ListenAddress("127.0.0.1", 0)] }, clock);
+            new ServerSettings { DataFolder = folder.FullName, Addresses = [new ListenAddress("127.0.0.1", 0)], PatienceWithTrials = patience ?? TimeSpan.FromMinutes(1) }, clock);
         await app.StartAsync(Stop);
         Assert.Null(await PlannerServer.Prepared(app));
         return new Site(app, folder, clock);
     }
 
     /// <summary>A site with the demo workshop, at the evening of its anchor.</summary>
-    public static async Task<Site> Demo()
+    public static async Task<Site> Demo(TimeSpan? patience = null)
     {
-        var site = await Empty(new DateTimeOffset(2026, 11, 25, 18, 0, 0, TimeSpan.Zero));
+        var site = await Empty(DemoSite.Evening, patience);
         await site.BringIn(File.ReadAllBytes(Path.Combine(Root, "demo-seed", "harbour-shed.json")));
         return site;
     }

@@ -32,7 +32,7 @@ public static class RunsTonight
     /// <param name="stop">Ends the search; the runs looked at by then are returned.</param>
     public static ValueList<RunTonight> Of(Plan plan, IProgress<double>? progress = null, CancellationToken stop = default)
     {
-        var runs = plan.Stages.Where(stage => StartsTonight(plan, stage)).ToList();
+        var runs = Stages(plan).ToList();
         var found = new List<RunTonight>();
         foreach (var run in runs.TakeWhile(_ => !stop.IsCancellationRequested))
         {
@@ -42,6 +42,14 @@ public static class RunsTonight
 
         return found.ToValueList();
     }
+
+    /// <summary>The same runs, without asking what it would cost to put them off.</summary>
+    public static ValueList<RunTonight> Planned(Plan plan) =>
+        Stages(plan).Select(run => new RunTonight(run, DayAfter(plan, run), [])).ToValueList();
+
+    private static IEnumerable<PlannedStage> Stages(Plan plan) => plan.Stages.Where(stage => StartsTonight(plan, stage));
+
+    private static LocalDate DayAfter(Plan plan, PlannedStage run) => run.Start!.Value.InZone(plan.Zone).Date.PlusDays(1);
 
     private static bool StartsTonight(Plan plan, PlannedStage stage) =>
         stage is { Kind: StageKind.Run, Begun: false, Start: { } start } && start < TomorrowNoon(plan);
@@ -53,7 +61,7 @@ public static class RunsTonight
     {
         var workshop = plan.Request.Workshop;
         var task = workshop.Tasks.Find(run.Key.Task)!;
-        var day = run.Start!.Value.InZone(plan.Zone).Date.PlusDays(1);
+        var day = DayAfter(plan, run);
         var later = Changes.Apply(workshop, new TaskChange(task.Id, task with { NotBefore = day }));
         return later is Applied applied
             ? new RunTonight(run, day, Moves(plan, Planner.Make(plan.Request with { Workshop = applied.Workshop })))

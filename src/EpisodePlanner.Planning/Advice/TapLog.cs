@@ -16,7 +16,8 @@ public static class TapLog
     /// <param name="outcome">What became of it.</param>
     /// <param name="at">The moment of the tap.</param>
     /// <param name="id">The entry's id.</param>
-    public static LogEntry Of(Workshop workshop, StageKey key, LogOutcome outcome, Instant at, Id id)
+    /// <returns>The entry; null where there is no such stretch of work any more.</returns>
+    public static LogEntry? Of(Workshop workshop, StageKey key, LogOutcome outcome, Instant at, Id id)
     {
         var entry = new LogEntry
         {
@@ -25,9 +26,9 @@ public static class TapLog
             Outcome = outcome,
             Minutes = outcome == LogOutcome.Begun ? 0 : Worked(workshop, key, at),
         };
-        return key.IsTail
-            ? entry with { Episode = key.Episode, Part = PartOf(workshop, key) }
-            : entry with { Task = key.Task, Stage = key.Stage };
+        return !key.IsTail ? entry with { Task = key.Task, Stage = key.Stage }
+            : PartOf(workshop, key) is { } part ? entry with { Episode = key.Episode, Part = part }
+            : null;
     }
 
     /// <summary>When a stretch of work that goes on was begun; null where it does not go on.</summary>

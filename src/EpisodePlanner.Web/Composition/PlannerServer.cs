@@ -48,6 +48,7 @@ public static class PlannerServer
         .AddGuards(settings.Answers)
         .AddRequestTimes(settings.RequestTime)
         .AddFormTokens(settings)
+        .AddCompression()
         .AddRazorComponents();
 
     private static void AddFeatures(IServiceCollection services, ServerSettings settings, TimeProvider clock) => services
@@ -57,13 +58,14 @@ public static class PlannerServer
         .AddSingleton<DemoWorkshop>()
         .AddApi()
         .AddHome()
-        .AddDesk();
+        .AddDesk(settings.PatienceWithTrials);
 
     private static void UseServing(WebApplication app)
     {
         app.UseSecurityHeaders();
         app.UseProblems();
         app.UseRequestGuards();
+        app.UseResponseCompression();
         app.UseStaticFiles();
         app.UseRouting();
         app.UseRequestTimeouts();

@@ -23,8 +23,10 @@ public static class DeskEndpoints
     public const string WorkshopParameter = "workshop";
 
     /// <summary>Adds what the pages need beside the stores and the API.</summary>
-    public static IServiceCollection AddDesk(this IServiceCollection services) =>
-        services.AddSingleton<Desk>().AddSingleton<Editor>();
+    /// <param name="services">Where it is added.</param>
+    /// <param name="patience">How long a page waits for the further plans that weigh things.</param>
+    public static IServiceCollection AddDesk(this IServiceCollection services, TimeSpan patience) =>
+        services.AddSingleton(new Patience(patience)).AddSingleton<Desk>().AddSingleton<Editor>();
 
     /// <summary>Maps every page of a workshop.</summary>
     public static IEndpointRouteBuilder MapDesk(this IEndpointRouteBuilder endpoints)

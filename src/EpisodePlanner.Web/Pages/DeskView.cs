@@ -21,4 +21,7 @@ public sealed record DeskView(Id Id, long Version, PlanAdvice Advice)
 
     /// <summary>What was just done, to be said and to be undone.</summary>
     public HistoryLine? Done { get; init; }
+
+    /// <summary>Whether what was just tapped could not be noted.</summary>
+    public bool IsUnnoted { get; init; }
 }

@@ -11,6 +11,9 @@ namespace EpisodePlanner.Web.Pages;
 /// <summary>The workshop that the path of a page names; where there is none, the page that says so.</summary>
 internal sealed class FoundDesk : IBindableFromHttpContext<FoundDesk>
 {
+    /// <summary>The query's part that tells that what was tapped could not be noted.</summary>
+    public const string NotNotedQuery = "unnoted";
+
     private FoundDesk(Snapshot? now, IResult? missing, long? done) => (Now, Missing, Done) = (now, missing, done);
 
     /// <summary>The workshop; present wherever a handler is called.</summary>

@@ -8,13 +8,14 @@ namespace EpisodePlanner.Web.Telling;
 internal static class TonightText
 {
     private const int MostMoves = 3;
+    private const string None = "No machine run is planned to start before tomorrow noon.";
 
     public static void Write(ISheet page, Plan plan, ValueList<RunTonight> runs, PlanNames names, bool withCautions = true)
     {
         page.Heading("What must start tonight");
         if (!runs.Any(run => run.Must))
         {
-            page.Paragraph(runs.Count == 0 ? "No machine run is planned to start before tomorrow noon." : "Nothing: the runs that are planned could each start a day later without moving an upload.");
+            page.Paragraph(runs.Count == 0 ? None : "Nothing: the runs that are planned could each start a day later without moving an upload.");
         }
 
         foreach (var run in runs.Where(run => run.Must))
@@ -30,6 +31,17 @@ internal static class TonightText
         foreach (var caution in withCautions ? Cautions(plan, runs) : [])
         {
             page.Item(CautionWords.Of(caution));
+        }
+    }
+
+    /// <summary>What is planned to start tonight, while it is not known yet what can wait.</summary>
+    public static void WritePlanned(ISheet page, ValueList<RunTonight> runs, PlanNames names)
+    {
+        page.Heading("What must start tonight");
+        page.Paragraph(runs.Count == 0 ? None : $"{(runs.Count == 1 ? "1 run is" : $"{runs.Count} runs are")} planned; which can wait a day is being tried out.");
+        foreach (var run in runs)
+        {
+            page.Item($"Planned: {Start(run, names)}.");
         }
     }
 

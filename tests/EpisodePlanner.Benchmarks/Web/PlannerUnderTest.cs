@@ -9,6 +9,7 @@ using EpisodePlanner.Planning.Files;
 using EpisodePlanner.Web.Composition;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
+using NodaTime;
 
 namespace EpisodePlanner.Benchmarks.Web;
 
@@ -22,19 +23,27 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
     private PlannerUnderTest(ServerSettings settings, ITestDatabase database, WebApplication app)
     {
         (this.settings, this.database, this.app) = (settings, database, app);
-        Client = new HttpClient(new SocketsHttpHandler { UseProxy = false }) { BaseAddress = new Uri(app.Urls.Single()) };
+        Client = new HttpClient(new SocketsHttpHandler { UseProxy = false, AllowAutoRedirect = false }) { BaseAddress = new Uri(app.Urls.Single()) };
     }
 
     public HttpClient Client { get; }
 
-    /// <summary>The workshop's path.</summary>
+    /// <summary>The workshop's path in the API.</summary>
     public string Workshop { get; private set; } = "";
 
-    public static async Task<PlannerUnderTest> Start(int tasks, int seed)
+    /// <summary>The path of its pages.</summary>
+    public string Desk => Workshop.Replace("/api/v1/workshops/", "/w/", StringComparison.Ordinal);
+
+    /// <summary>With a generated workshop.</summary>
+    public static Task<PlannerUnderTest> Start(int tasks, int seed) =>
+        Start(WorkshopFile.Write(GeneratedWorkshop.Make(tasks, seed)), GeneratedWorkshop.PlannedAt);
+
+    /// <summary>With a workshop of a file, at a moment.</summary>
+    public static async Task<PlannerUnderTest> Start(byte[] file, Instant now)
     {
         var database = await new SqliteDatabases().New();
         var settings = new ServerSettings { DataFolder = database.Folder, Addresses = [new ListenAddress("127.0.0.1", 0)] };
-        var app = PlannerServer.Build(settings, new StandingClock());
+        var app = PlannerServer.Build(settings, new StandingClock(now));
         await app.StartAsync();
         if (await PlannerServer.Prepared(app) is { } trouble)
         {
@@ -42,8 +51,7 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
         }
 
         var planner = new PlannerUnderTest(settings, database, app);
-        using var answer = await planner.Send(
-            HttpMethod.Post, "/api/v1/imports", Encoding.UTF8.GetString(WorkshopFile.Write(GeneratedWorkshop.Make(tasks, seed))));
+        using var answer = await planner.Send(HttpMethod.Post, "/api/v1/imports", Encoding.UTF8.GetString(file));
         planner.Workshop = answer.Headers.Location!.ToString();
         return planner;
     }
@@ -79,7 +87,7 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
     /// <summary>How long it takes to load the workshop into a store that has never seen it.</summary>
     public async Task<TimeSpan> LoadCold()
     {
-        await using var cold = PlannerServer.Build(settings, new StandingClock());
+        await using var cold = PlannerServer.Build(settings, new StandingClock(GeneratedWorkshop.PlannedAt));
         await cold.Services.GetRequiredService<Storage>().Prepare(CancellationToken.None);
         var store = cold.Services.GetRequiredService<WorkshopStore>();
         var begun = Stopwatch.GetTimestamp();
@@ -95,8 +103,8 @@ internal sealed class PlannerUnderTest : IAsyncDisposable
         await database.DisposeAsync();
     }
 
-    private sealed class StandingClock : TimeProvider
+    private sealed class StandingClock(Instant now) : TimeProvider
     {
-        public override DateTimeOffset GetUtcNow() => GeneratedWorkshop.PlannedAt.ToDateTimeOffset();
+        public override DateTimeOffset GetUtcNow() => now.ToDateTimeOffset();
     }
 }

@@ -27,6 +27,9 @@ public sealed record ServerSettings
     /// <summary>How long a request may take.</summary>
     public TimeSpan RequestTime { get; init; } = TimeSpan.FromSeconds(30);
 
+    /// <summary>How long a page waits for the further plans that weigh what starts tonight and what was assumed.</summary>
+    public TimeSpan PatienceWithTrials { get; init; } = TimeSpan.FromMilliseconds(60);
+
     /// <summary>Whether it keeps and shows the demo workshop, in a database of its own.</summary>
     public bool IsDemo { get; init; }
 

@@ -23,8 +23,11 @@ internal static class SeriesEndpoints
     private static async Task<IResult> ShowAll(FoundDesk found, Desk desk, CancellationToken stop) =>
         Shown.As<SeriesListPage>((nameof(SeriesListPage.View), await desk.View(found.Now, found.Done, stop)));
 
-    private static async Task<IResult> ShowOne(FoundDesk found, string id, Desk desk, CancellationToken stop) =>
-        Find(found, id) is { } series ? await One(found, series, null, desk, stop) : Results.LocalRedirect(found.Paths.Series);
+    private static async Task<IResult> ShowOne(
+        FoundDesk found, string id, [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted, Desk desk, CancellationToken stop) =>
+        Find(found, id) is { } series
+            ? await One(found, series, null, unnoted is not null, desk, stop)
+            : Results.LocalRedirect(found.Paths.Series);
 
     /// <summary>Begins a series under the slug of its name, so that a form sent twice begins one.</summary>
     private static async Task<IResult> Begin(
@@ -74,7 +77,7 @@ internal static class SeriesEndpoints
             problems = broken.Reasons.Select(reason => new WorkLineProblem(0, "", reason.Says)).ToValueList();
         }
 
-        return await One(found, series, new TypedWork("", form.Lines ?? "", null, OrNothing(problems)), desk, stop);
+        return await One(found, series, new TypedWork("", form.Lines ?? "", null, OrNothing(problems)), false, desk, stop);
     }
 
     /// <summary>Where nothing at all was typed, that is said.</summary>
@@ -86,10 +89,11 @@ internal static class SeriesEndpoints
         Expects = fresh is { } what ? new Expectation.Absent(what) : new Expectation.UntouchedSince(found.Now.Version),
     };
 
-    private static async Task<IResult> One(FoundDesk found, Series series, TypedWork? typed, Desk desk, CancellationToken stop) =>
+    private static async Task<IResult> One(
+        FoundDesk found, Series series, TypedWork? typed, bool isUnnoted, Desk desk, CancellationToken stop) =>
         Shown.As<SeriesPage>(
             typed is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity,
-            (nameof(SeriesPage.View), await desk.View(found.Now, found.Done, stop)),
+            (nameof(SeriesPage.View), await desk.View(found.Now, found.Done, stop) with { IsUnnoted = isUnnoted }),
             (nameof(SeriesPage.Series), series),
             (nameof(SeriesPage.Typed), typed));
 

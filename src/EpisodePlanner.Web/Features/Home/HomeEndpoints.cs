@@ -1,4 +1,5 @@
 using EpisodePlanner.Data;
+using EpisodePlanner.Web.Features.BringIn;
 using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Serving.Requests;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -19,6 +20,7 @@ internal static class HomeEndpoints
     {
         routes.MapGet(Path, Show).ExcludeFromDescription();
         routes.MapPost(Path, Begin).ExcludeFromDescription();
+        routes.MapBringIn();
     }
 
     private static async Task<RazorComponentResult<HomePage>> Show(HomeDesk desk, CancellationToken stop) =>

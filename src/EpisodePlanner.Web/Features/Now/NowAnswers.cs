@@ -1,4 +1,5 @@
 using EpisodePlanner.Planning;
+using EpisodePlanner.Scheduling;
 using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Telling;
 
@@ -13,8 +14,11 @@ public sealed record NowAnswers
     /// <summary>Why it goes out then.</summary>
     public required ValueList<string> UploadReasons { get; init; }
 
-    /// <summary>What was begun and is not finished, with when it began.</summary>
-    public required ValueList<(PlannedStage Stage, string Says)> GoingOn { get; init; }
+    /// <summary>What hands have begun and not finished, with when they began.</summary>
+    public required ValueList<(PlannedStage Stage, string Says)> InHand { get; init; }
+
+    /// <summary>Runs and waits that go on meanwhile.</summary>
+    public required ValueList<(PlannedStage Stage, string Says)> ByItself { get; init; }
 
     /// <summary>The one thing for hands.</summary>
     public required Answer NextThing { get; init; }
@@ -47,16 +51,36 @@ public sealed record NowAnswers
         {
             UploadSays = plan.NextUpload is { } to ? $"The next upload: {names.Full(to)}" : upload.Text,
             UploadReasons = upload.Below,
-            GoingOn = plan.Stages.Where(stage => stage.Begun).Select(stage => (stage, Began(plan, stage, names))).ToValueList(),
+            InHand = Begun(plan, names, stage => stage.Kind == StageKind.Attended),
+            ByItself = Begun(plan, names, stage => stage.Kind != StageKind.Attended),
             NextThing = First(sheet => NextThingText.Write(sheet, plan, view.Advice.Next, names, withCautions: false))!,
-            Tonight = First(sheet => TonightText.Write(sheet, plan, view.Advice.Tonight, names, withCautions: false))!,
-            TonightCautions = TonightText.Cautions(plan, view.Advice.Tonight).Except(next).ToValueList(),
+            Tonight = First(sheet => WriteTonight(sheet, view, names))!,
+            TonightCautions = TonightText.Cautions(plan, Tonights(view)).Except(next).ToValueList(),
             FilmFirst = First(sheet => FilmText.Write(sheet, view.Advice.FilmFirst, names))!,
             Moved = First(sheet => MovedText.Write(sheet, plan, view.Advice.Moved, names)),
             Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
         };
     }
+
+    /// <summary>The runs of tonight; where it is not known yet what they move, those that are planned.</summary>
+    private static ValueList<RunTonight> Tonights(DeskView view) =>
+        view.Advice.IsWeighed ? view.Advice.Tonight : RunsTonight.Planned(view.Plan);
+
+    private static void WriteTonight(ISheet sheet, DeskView view, PlanNames names)
+    {
+        if (view.Advice.IsWeighed)
+        {
+            TonightText.Write(sheet, view.Plan, view.Advice.Tonight, names, withCautions: false);
+        }
+        else
+        {
+            TonightText.WritePlanned(sheet, Tonights(view), names);
+        }
+    }
+
+    private static ValueList<(PlannedStage Stage, string Says)> Begun(Plan plan, PlanNames names, Func<PlannedStage, bool> which) =>
+        plan.Stages.Where(stage => stage.Begun && which(stage)).Select(stage => (stage, Began(plan, stage, names))).ToValueList();
 
     private static string Began(Plan plan, PlannedStage stage, PlanNames names)
     {

@@ -14,11 +14,23 @@ internal static class NowEndpoints
     public static void MapNow(this RouteGroupBuilder desk)
     {
         desk.MapGet("", Show);
+        desk.MapGet("/mark", Mark);
         desk.MapPost("/tap", Tap);
     }
 
-    private static async Task<RazorComponentResult<NowPage>> Show(FoundDesk found, Desk desk, CancellationToken stop) =>
-        Shown.As<NowPage>((nameof(NowPage.View), await desk.View(found.Now, found.Done, stop)));
+    private static async Task<RazorComponentResult<NowPage>> Show(
+        FoundDesk found, bool? wait, [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted, Desk desk, CancellationToken stop)
+    {
+        var view = await desk.Weighed(found.Now, found.Done, wait == true, stop);
+        return Shown.As<NowPage>((nameof(NowPage.View), view with { IsUnnoted = unnoted is not null }));
+    }
+
+    /// <summary>A word that changes where the pages would, so that an open page can tell that it is out of date.</summary>
+    private static async Task<IResult> Mark(FoundDesk found, Desk desk, HttpContext context, CancellationToken stop)
+    {
+        context.Response.Headers.CacheControl = "no-store";
+        return Results.Text(await desk.Mark(found.Now, stop));
+    }
 
     /// <summary>
     /// Notes what became of a stretch of work. A tap that comes twice within the same version is one: the entry's id is
@@ -34,13 +46,23 @@ internal static class NowEndpoints
 
         var id = new Id(string.Create(CultureInfo.InvariantCulture, $"tap-{tap.Base}-{found.Now.Workshop.Log.Count}"));
         var at = NodaTime.Instant.FromUnixTimeSeconds(clock.GetUtcNow().ToUnixTimeSeconds());
-        var entry = TapLog.Of(found.Now.Workshop, key, outcome, at, id);
+        if (TapLog.Of(found.Now.Workshop, key, outcome, at, id) is not { } entry)
+        {
+            return NotNoted(found, tap);
+        }
+
         var outcomeOfEdit = await store.Make(
             found.Now.Id,
             new Edit(ThingKinds.Log.Put(entry), found.Who) { Expects = new Expectation.UntouchedSince(tap.Base) },
             stop);
-        return Results.LocalRedirect(Desk.After(tap.Back(found.Paths), outcomeOfEdit));
+        return outcomeOfEdit is Made or Unchanged
+            ? Results.LocalRedirect(Desk.After(tap.Back(found.Paths), outcomeOfEdit))
+            : NotNoted(found, tap);
     }
+
+    /// <summary>The page as it is now, which says that the tap was about something that is gone or was told before.</summary>
+    private static IResult NotNoted(FoundDesk found, TapForm tap) =>
+        Results.LocalRedirect($"{tap.Back(found.Paths)}?{FoundDesk.NotNotedQuery}=yes");
 }
 
 /// <summary>A tap, as it is sent.</summary>

@@ -7,6 +7,7 @@ namespace EpisodePlanner.Web.Features.Plans;
 /// <summary>A plan that was made, with what follows from it and its document, which are made when they are first asked for.</summary>
 internal sealed class MadePlan
 {
+    private readonly SharedWork<PlanAdvice> quick;
     private readonly SharedWork<PlanAdvice> advice;
     private readonly SharedWork<ReadOnlyMemory<byte>> full;
     private readonly SharedWork<ReadOnlyMemory<byte>> dates;
@@ -25,9 +26,10 @@ internal sealed class MadePlan
         Func<Plan, Id, CancellationToken, Task<EpisodeWhy?>> explain)
     {
         (Key, Plan, Until, this.explain) = (key, plan, PlanValidity.Until(plan), explain);
+        quick = new SharedWork<PlanAdvice>(stop => advise(plan, false, stop));
         advice = new SharedWork<PlanAdvice>(stop => advise(plan, true, stop));
         full = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advice.Get(stop)));
-        dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advise(plan, false, stop)));
+        dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await quick.Get(stop)));
     }
 
     /// <summary>What it depends on.</summary>
@@ -38,6 +40,23 @@ internal sealed class MadePlan
 
     /// <summary>From when on a plan made anew may differ though nothing was changed.</summary>
     public Instant Until { get; }
+
+    /// <summary>The plan and what follows from it without further plans.</summary>
+    public Task<PlanAdvice> Quick(CancellationToken stop) => quick.Get(stop);
+
+    /// <summary>
+    /// The plan and what follows from it; where the further plans take longer than somebody is patient, without them.
+    /// They are made to their end all the same, for who asks next, unless the plan is outdated by then.
+    /// </summary>
+    /// <param name="patience">How long to wait for them.</param>
+    /// <param name="outdated">Ends them: nobody will ask for this plan again.</param>
+    /// <param name="stop">Ends the waiting.</param>
+    public async Task<PlanAdvice> Advice(TimeSpan patience, CancellationToken outdated, CancellationToken stop)
+    {
+        var whole = advice.Get(outdated);
+        await Task.WhenAny(whole, Task.Delay(patience, stop));
+        return whole.IsCompletedSuccessfully ? await whole : await Quick(stop);
+    }
 
     /// <summary>The plan and what follows from it.</summary>
     public Task<PlanAdvice> Advice(CancellationToken stop) => advice.Get(stop);

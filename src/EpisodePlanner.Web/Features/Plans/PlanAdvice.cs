@@ -11,6 +11,9 @@ public sealed record PlanAdvice
     /// <summary>By how many weeks the dates of a demo were moved; null where they were not touched.</summary>
     public int? MovedWeeks { get; init; }
 
+    /// <summary>Whether further plans were made to weigh what starts tonight and what was assumed.</summary>
+    public bool IsWeighed { get; init; }
+
     /// <summary>The one thing hands can do now, or next.</summary>
     public required NextThing? Next { get; init; }
 
@@ -33,6 +36,7 @@ public sealed record PlanAdvice
     public static PlanAdvice Of(Plan plan, bool trials, CancellationToken stop) => new()
     {
         Plan = plan,
+        IsWeighed = trials,
         Next = NextThing.Of(plan),
         Tonight = trials ? RunsTonight.Of(plan, stop: stop) : [],
         FilmFirst = Filming.First(plan),

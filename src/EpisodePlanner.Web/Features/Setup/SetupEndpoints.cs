@@ -15,7 +15,7 @@ internal static class SetupEndpoints
     }
 
     private static async Task<IResult> Show(FoundDesk found, Desk desk, CancellationToken stop) =>
-        Shown.As<SettingsPage>((nameof(SettingsPage.View), await desk.View(found.Now, found.Done, stop)));
+        Shown.As<SettingsPage>((nameof(SettingsPage.View), await desk.Weighed(found.Now, found.Done, wait: true, stop)));
 
     private static IResult Edit(FoundDesk found, string part) => Find(part) is { } editable
         ? Shown.As<EditPage>((nameof(EditPage.Model), Editor.Show(found, editable, Path(found, part))))

@@ -24,6 +24,7 @@ public sealed class BenchPicture
     private readonly BenchView view;
     private readonly Func<StageKey, string?> link;
     private readonly Canvas canvas;
+    private readonly ILookup<LocalDate, (LocalDateTime Moment, PlannedEpisode Episode)> uploads;
     private readonly bool isNarrow;
 
     private BenchPicture(Plan plan, BenchView view, string name, Func<StageKey, string?> link)
@@ -31,6 +32,10 @@ public sealed class BenchPicture
         (this.plan, this.view, this.link) = (plan, view, link);
         canvas = new Canvas(name, view.Width);
         isNarrow = view.Width < 600;
+        uploads = plan.Episodes
+            .Where(episode => episode.Publish is not null)
+            .Select(episode => (Moment: episode.Publish!.Value.InZone(plan.Zone).LocalDateTime, episode))
+            .ToLookup(upload => BenchView.RowOf(upload.Moment));
     }
 
     private double Left => isNarrow ? 48 : 96;
@@ -72,8 +77,7 @@ public sealed class BenchPicture
     private double Row(BenchRow row, IReadOnlyList<ChainStretch> chain, double y)
     {
         var lanes = Math.Max(1, row.Hands.Count);
-        var uploads = Uploads(row.Day);
-        var above = Gap + (uploads.Count > 0 ? OutHeight : 0);
+        var above = Gap + (uploads.Contains(row.Day) ? OutHeight : 0);
         var below = y + above;
         var content = (lanes * HandsHeight) + (row.Machines.Count * RunHeight) + (chain.Count > 0 ? ChainHeight : 0);
         var height = Math.Max(above + content + Gap, isNarrow ? NarrowRow : 0);
@@ -93,7 +97,7 @@ public sealed class BenchPicture
         }
 
         Chain(chain, below);
-        Uploads(uploads, row.Day, y, height);
+        Uploads(row.Day, y, height);
         canvas.Line(0, y + height, view.Width, y + height, "p-rule");
         return y + height;
     }
@@ -167,14 +171,9 @@ public sealed class BenchPicture
         }
     }
 
-    private List<(LocalDateTime Moment, PlannedEpisode Episode)> Uploads(LocalDate day) => [.. plan.Episodes
-        .Where(episode => episode.Publish is not null)
-        .Select(episode => (Moment: episode.Publish!.Value.InZone(plan.Zone).LocalDateTime, episode))
-        .Where(upload => BenchView.RowOf(upload.Moment) == day)];
-
-    private void Uploads(List<(LocalDateTime Moment, PlannedEpisode Episode)> uploads, LocalDate day, double y, double height)
+    private void Uploads(LocalDate day, double y, double height)
     {
-        foreach (var (moment, episode) in uploads)
+        foreach (var (moment, episode) in uploads[day])
         {
             var x = X(BenchRows.MinutesAfterNoon(moment, day));
             canvas.Line(x, y, x, y + height, "p-cut");

@@ -12,10 +12,16 @@ public sealed class BenchRows
 
     private readonly Plan plan;
     private readonly BenchView view;
+    private readonly Instant from;
+    private readonly Instant until;
     private readonly Dictionary<(int Row, string Lane), List<Bar>> hands = [];
     private readonly Dictionary<(int Row, string Lane), List<Bar>> machines = [];
 
-    private BenchRows(Plan plan, BenchView view) => (this.plan, this.view) = (plan, view);
+    private BenchRows(Plan plan, BenchView view)
+    {
+        (this.plan, this.view) = (plan, view);
+        (from, until) = (NoonOf(view.FirstDay), NoonOf(view.FirstDay.PlusDays(view.Days)));
+    }
 
     /// <summary>The rows of a view.</summary>
     public static ValueList<BenchRow> Of(Plan plan, BenchView view)
@@ -27,7 +33,8 @@ public sealed class BenchRows
         }
 
         var open = rows.Presence();
-        return Enumerable.Range(0, view.Days).Select(row => rows.Row(row, open)).ToValueList();
+        var (hands, machines) = (ByRow(rows.hands), ByRow(rows.machines));
+        return Enumerable.Range(0, view.Days).Select(row => rows.Row(row, hands, machines, open)).ToValueList();
     }
 
     /// <summary>Wall-clock minutes of a moment after the noon of a day.</summary>
@@ -90,27 +97,38 @@ public sealed class BenchRows
     private void Split(
         Dictionary<(int Row, string Lane), List<Bar>> lanes, string lane, PlannedStage stage, BarKind kind, Instant start, Instant end)
     {
-        var from = MinutesAfterNoon(start.InZone(plan.Zone).LocalDateTime, view.FirstDay);
+        if (end <= from || start >= until)
+        {
+            return;
+        }
+
+        var first = MinutesAfterNoon(start.InZone(plan.Zone).LocalDateTime, view.FirstDay);
         var to = MinutesAfterNoon(end.InZone(plan.Zone).LocalDateTime, view.FirstDay);
-        for (var row = Math.Max(0, (int)Math.Floor((double)from / Day)); row < view.Days && row * Day < to; row++)
+        for (var row = Math.Max(0, (int)Math.Floor((double)first / Day)); row < view.Days && row * Day < to; row++)
         {
             var bars = lanes.TryGetValue((row, lane), out var there) ? there : lanes[(row, lane)] = [];
-            bars.Add(new Bar(stage, kind, Math.Max(0, from - (row * Day)), Math.Min(Day, to - (row * Day))));
+            bars.Add(new Bar(stage, kind, Math.Max(0, first - (row * Day)), Math.Min(Day, to - (row * Day))));
         }
     }
 
-    private BenchRow Row(int row, ILookup<int, (int From, int To)> open) => new()
-    {
-        Day = view.FirstDay.PlusDays(row),
-        Hands = Lanes(hands, row),
-        Machines = Lanes(machines, row),
-        Open = open[row].ToValueList(),
-    };
+    private static ILookup<int, (string Lane, List<Bar> Bars)> ByRow(Dictionary<(int Row, string Lane), List<Bar>> lanes) =>
+        lanes.ToLookup(lane => lane.Key.Row, lane => (lane.Key.Lane, lane.Value));
 
-    private ValueList<Lane> Lanes(Dictionary<(int Row, string Lane), List<Bar>> lanes, int row) => lanes
-        .Where(lane => lane.Key.Row == row)
-        .OrderBy(lane => lane.Key.Lane, StringComparer.Ordinal)
-        .Select(lane => new Lane(NameOf(lane.Key.Lane), lane.Value.OrderBy(bar => bar.From).ToValueList()))
+    private BenchRow Row(
+        int row,
+        ILookup<int, (string Lane, List<Bar> Bars)> hands,
+        ILookup<int, (string Lane, List<Bar> Bars)> machines,
+        ILookup<int, (int From, int To)> open) => new()
+        {
+            Day = view.FirstDay.PlusDays(row),
+            Hands = Lanes(hands[row]),
+            Machines = Lanes(machines[row]),
+            Open = open[row].ToValueList(),
+        };
+
+    private ValueList<Lane> Lanes(IEnumerable<(string Lane, List<Bar> Bars)> lanes) => lanes
+        .OrderBy(lane => lane.Lane, StringComparer.Ordinal)
+        .Select(lane => new Lane(NameOf(lane.Lane), lane.Bars.OrderBy(bar => bar.From).ToValueList()))
         .ToValueList();
 
     private string NameOf(string lane)
@@ -126,7 +144,7 @@ public sealed class BenchRows
         var presence = plan.Schedule.Problem.Stations
             .Where(station => station.Kind == StationKind.Person)
             .Aggregate(IntervalCalendar.Never, (all, person) => all.Union(person.Hours));
-        return presence.Spans().SelectMany(Spans).ToLookup(span => span.Row, span => (span.From, span.To));
+        return presence.Clip(Minute(from), Math.Max(Minute(from), Minute(until))).Spans().SelectMany(Spans).ToLookup(span => span.Row, span => (span.From, span.To));
     }
 
     private IEnumerable<(int Row, int From, int To)> Spans(MinuteSpan span)
@@ -138,6 +156,9 @@ public sealed class BenchRows
             yield return (row, Math.Max(0, from - (row * Day)), Math.Min(Day, to - (row * Day)));
         }
     }
+
+    /// <summary>A moment as a minute of the schedule, none before its first.</summary>
+    private int Minute(Instant moment) => (int)Math.Clamp((moment - plan.Request.PlannedAt).TotalMinutes, 0, IntervalCalendar.MaximumMinute);
 
     private LocalDateTime Local(int minute) =>
         (plan.Request.PlannedAt + Duration.FromMinutes(minute)).InZone(plan.Zone).LocalDateTime;

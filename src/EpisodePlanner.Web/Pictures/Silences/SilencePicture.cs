@@ -77,7 +77,6 @@ public sealed class SilencePicture
         if (promise is { } days)
         {
             canvas.Line(8, teeth.Y(days), Right, teeth.Y(days), "p-promise");
-            canvas.Text(Right - Canvas.WidthOf($"promise {days} days", 10), teeth.Y(days) - 3, $"promise {days} days", "p-small");
         }
     }
 
@@ -137,8 +136,10 @@ public sealed class SilencePicture
     private static string Told(Outlook outlook) => outlook switch
     {
         { State: SeriesState.Finished } => "finished",
+        { State: SeriesState.Resting, Promise.LongestSilenceDays: { } days } => $"resting; else it promises {Words.Days(days)} at most",
         { State: SeriesState.Resting } => "resting",
         { Promise.UploadsPerMonth: { } count } => $"promises {count} a month{Since(outlook)}",
+        { Promise.LongestSilenceDays: { } days } => $"promises {Words.Days(days)} at most{Since(outlook)}",
         _ => Since(outlook).TrimStart(',', ' '),
     };
 

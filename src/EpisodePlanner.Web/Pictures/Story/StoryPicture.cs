@@ -10,15 +10,15 @@ namespace EpisodePlanner.Web.Pictures;
 public static class StoryPicture
 {
     /// <summary>The width of the drawing.</summary>
-    public const int Width = 420;
+    public const int Width = 380;
 
     private const double Left = 8;
-    private const double Right = 200;
+    private const double Right = 160;
     private const double MostPerMinute = 5;
     private const double TypicalHeight = 560;
     private const double Thinnest = 16;
     private const double LetterSize = 12;
-    private const double EndHeight = 16;
+    private const double EndHeight = 22;
 
     /// <summary>Draws a series of a plan.</summary>
     /// <param name="plan">The plan.</param>
@@ -66,10 +66,10 @@ public static class StoryPicture
         var day = layer.Date?.ToString("ddd d MMM", CultureInfo.InvariantCulture) ?? "no date";
         var words = layer.IsOut ? $"out {day}" : day;
         canvas.Line(Left - 6, y + EndHeight - 4, Width - 8, y + EndHeight - 4, "p-cut");
-        canvas.Text(Left, y + EndHeight - 8, words, "p-chain-words");
+        canvas.Text(Left, y + EndHeight - 9, words, "p-chain-words");
         var after = Left + Canvas.WidthOf(words, 10) + 10;
-        canvas.TextWithin(after, y + EndHeight - 8, Width - after - 8, $"\u201c{layer.Episode}\u201d", "p-small", 10);
-        return y + EndHeight - 2;
+        canvas.TextWithin(after, y + EndHeight - 9, Width - after - 8, $"\u201c{layer.Episode}\u201d", "p-small", 10);
+        return y + EndHeight - 1;
     }
 
     private static string Minutes(StoryLayer layer) =>
