@@ -86,7 +86,10 @@ public sealed class PinwheelTests
         from a in Enumerable.Range(1, 6) from b in Enumerable.Range(a, 7) from c in Enumerable.Range(b, 7) where c <= 9 select (int[])[a, b, c];
 
     private static IEnumerable<int[]> Quadruples() =>
-        from a in Enumerable.Range(2, 3) from b in Enumerable.Range(a, 4) from c in Enumerable.Range(b, 4) from d in Enumerable.Range(c, 4)
+        from a in Enumerable.Range(2, 3)
+        from b in Enumerable.Range(a, 4)
+        from c in Enumerable.Range(b, 4)
+        from d in Enumerable.Range(c, 4)
         where d <= 8
         select (int[])[a, b, c, d];
 
