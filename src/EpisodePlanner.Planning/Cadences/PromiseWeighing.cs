@@ -10,10 +10,11 @@ internal sealed class PromiseWeighing(decimal hoursAWeek)
     public PromisesTogether Of(IReadOnlyList<SeriesCadence> series) => Of(series, [.. series.Select(s => s.Slots)], [.. series.Select(s => s.Days)]);
 
     /// <summary>The same with other promises.</summary>
-    public PromisesTogether Of(IReadOnlyList<SeriesCadence> series, IReadOnlyList<int> slots, IReadOnlyList<int> days)
+    public PromisesTogether Of(
+        IReadOnlyList<SeriesCadence> series, IReadOnlyList<int> slots, IReadOnlyList<int> days, int mostStates = Pinwheel.UsualStates)
     {
         var hours = series.Select((s, i) => s.Hours * 7 / days[i]).Sum();
-        var turns = slots.Any(count => count < 1) ? new PinwheelResult.Impossible() : Pinwheel.Solve(slots);
+        var turns = slots.Any(count => count < 1) ? new PinwheelResult.Impossible() : Pinwheel.Solve(slots, mostStates);
         return new PromisesTogether
         {
             Rotation = turns is PinwheelResult.Holds holds ? holds.Rotation.Select(turn => series[turn].Series.Id).ToValueList() : [],
@@ -69,6 +70,9 @@ public sealed record NearerPromise(Id Series, int Days, int More)
 {
     private const int MostSlotsMore = 24;
 
+    /// <summary>Many ways are tried, and a rotation that takes long to find is no near one.</summary>
+    private const int FewStates = 20_000;
+
     /// <summary>
     /// Lengthens the promises by as few slots together as it finds; of several such ways the one that leaves hands most
     /// time. Empty where none was found.
@@ -78,9 +82,10 @@ public sealed record NearerPromise(Id Series, int Days, int More)
         for (var more = 1; more <= MostSlotsMore; more++)
         {
             var best = Lengthened(series, slots, more)
-                .Select(days => (Days: days, Then: weighing.Of(series, [.. days.Select(slots.Within)], days)))
+                .Select(days => (Days: days, Then: weighing.Of(series, [.. days.Select(slots.Within)], days, FewStates)))
                 .Where(way => way.Then.Hold)
-                .MinBy(way => way.Then.HoursAWeek);
+                .OrderBy(way => way.Then.HoursAWeek)
+                .FirstOrDefault();
             if (best.Days is { } found)
             {
                 return series.Select((s, i) => new NearerPromise(s.Series.Id, found[i], found[i] - s.Days)).ToValueList();

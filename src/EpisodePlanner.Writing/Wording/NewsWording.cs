@@ -50,9 +50,12 @@ internal static class NewsWording
         }
 
         var left = news.Task is { } open ? ledger.Left(open).ToList() : [];
-        var minutes = InWords.Work(left.Sum(stage => stage.Minutes));
-        return left.Count == 0
-            ? (Markdown.Of($"not finished"), [Fact.Of(news.Done[^1].Entry)])
-            : (Markdown.Of($"not finished, {minutes} still planned"), left.Select(Fact.Of));
+        var minutes = left.Sum(stage => stage.Minutes);
+        return (left.Count, minutes) switch
+        {
+            (0, _) => (Markdown.Of($"not finished"), [Fact.Of(news.Done[^1].Entry)]),
+            (_, 0) => (Markdown.Of($"not finished"), left.Select(Fact.Of)),
+            _ => (Markdown.Of($"not finished, {InWords.Work(minutes)} still planned"), left.Select(Fact.Of)),
+        };
     }
 }
