@@ -1,0 +1,18 @@
+namespace EpisodePlanner.Proving;
+
+/// <summary>How long a proof may be looked for.</summary>
+/// <param name="Work">
+/// The solver's own measure of work, above 0; about a second each on one core. Where it is used up before
+/// <paramref name="Wall"/>, the same question gets the same answer on every run.
+/// </param>
+/// <param name="Wall">The most time on the clock, above 0; only a guard against a slow machine.</param>
+public sealed record ProofLimits(double Work, TimeSpan Wall)
+{
+    /// <summary>Some seconds of work, and ten times as long on the clock.</summary>
+    public static ProofLimits OfWork(double work) => new(work, TimeSpan.FromSeconds(10 * work));
+}
+
+/// <summary>How far a proof has come.</summary>
+/// <param name="Bound">Nothing can be less than this.</param>
+/// <param name="Best">The least that was found.</param>
+public readonly record struct ProofProgress(long Bound, long Best);
