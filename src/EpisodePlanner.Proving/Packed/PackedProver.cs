@@ -1,4 +1,5 @@
 using EpisodePlanner.Proving.Solving;
+using EpisodePlanner.Scheduling;
 using EpisodePlanner.Scheduling.Packed;
 
 namespace EpisodePlanner.Proving.Packed;
@@ -17,8 +18,7 @@ public static class PackedProver
     {
         var model = PackedModel.Of(known.Problem, known.End);
         model.StartFrom(known);
-        long bound = model.EndWithoutStations, best = known.End;
-        var answer = SolverRun.Minimize(model.Model, limits, progress is null ? null : Tell, stop);
+        var answer = SolverRun.Minimize(model.Model, limits, Told.To(progress, model.EndWithoutStations, known.End), stop);
         if (!answer.HasValues)
         {
             return new PackedProof(known, (int)Math.Clamp(answer.Bound, model.EndWithoutStations, known.End));
@@ -26,11 +26,5 @@ public static class PackedProver
 
         var found = PackedSchedule.FromStarts(known.Problem, [.. model.Starts.Select(start => (int)answer.Value(start))]);
         return new PackedProof(found.End < known.End ? found : known, (int)Math.Max(answer.Bound, model.EndWithoutStations));
-
-        void Tell(long? newBound, long? newBest)
-        {
-            (bound, best) = (Math.Max(bound, newBound ?? 0), Math.Min(best, newBest ?? best));
-            progress.Report(new ProofProgress(bound, best));
-        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using EpisodePlanner.Scheduling;
 using Google.OrTools.Sat;
 
 namespace EpisodePlanner.Proving.Solving;

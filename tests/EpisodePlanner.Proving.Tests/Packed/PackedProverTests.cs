@@ -1,5 +1,6 @@
 using EpisodePlanner.Checking;
 using EpisodePlanner.Proving.Packed;
+using EpisodePlanner.Scheduling;
 
 namespace EpisodePlanner.Proving.Tests.Packed;
 

@@ -1,4 +1,4 @@
-namespace EpisodePlanner.Proving;
+namespace EpisodePlanner.Scheduling;
 
 /// <summary>How long a proof may be looked for.</summary>
 /// <param name="Work">
