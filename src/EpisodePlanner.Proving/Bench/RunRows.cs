@@ -25,7 +25,10 @@ internal sealed class RunRows(BenchModel bench)
 
         AddStarts(row, load);
         AddUnload(row, unload);
-        for (var mode = 0; mode < row.Modes.Count; mode++)
+
+        // A hold of no time may stand inside what others take; to the solver it may not.
+        var takesTime = load + about.Minutes + about.UnloadMinutes > 0;
+        for (var mode = 0; mode < row.Modes.Count && takesTime; mode++)
         {
             bench.Stations.Take(about.Modes[mode].Machine, bench.Between(row.Start, row.Finish, row.Latest, row.Modes[mode]));
         }

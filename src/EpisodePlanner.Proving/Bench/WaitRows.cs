@@ -31,7 +31,8 @@ internal sealed class WaitRows(BenchModel bench)
             model.Add(row.Start == 0);
         }
 
-        for (var mode = 0; mode < row.Modes.Count; mode++)
+        // What takes no time may stand inside what others take; to the solver it may not.
+        for (var mode = 0; mode < row.Modes.Count && row.About.Minutes > 0; mode++)
         {
             if (row.About.Modes[mode].Stations.Count > 0)
             {
