@@ -76,7 +76,7 @@ public static class Planner
         LastChannelUpload(draft) is { } day ? SilencePenalty.DayNumber(day) : int.MinValue / 2,
         minute => SilencePenalty.DayNumber(draft.Axis.DateOf(minute)));
 
-    private static LocalDate? LastChannelUpload(PlanDraft draft)
+    internal static LocalDate? LastChannelUpload(PlanDraft draft)
     {
         var today = draft.Axis.DateOf(0);
         return UploadDays.OfChannel(draft.Workshop).Where(day => day <= today).Select(day => (LocalDate?)day).LastOrDefault();
