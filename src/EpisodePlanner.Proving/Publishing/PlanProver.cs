@@ -27,7 +27,10 @@ public sealed class PlanProver : IPlanProver
             return new PublishingBound(counted, WhyNot(tests, line, first) ?? new PublishingBinding.Windows());
         }
 
-        return Search(line, tests, (first, planned, counted), limits, progress, stop);
+        using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        ending.CancelAfter(limits.Wall);
+        var half = limits with { Work = limits.Work / 2, Wall = limits.Wall / 2 };
+        return Search(line, tests, (first, planned, counted), half, progress, ending.Token);
     }
 
     private static PublishingBound Search(

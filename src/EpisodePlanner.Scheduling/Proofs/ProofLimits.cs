@@ -8,6 +8,10 @@ namespace EpisodePlanner.Scheduling;
 /// <param name="Wall">The most time on the clock, above 0; only a guard against a slow machine.</param>
 public sealed record ProofLimits(double Work, TimeSpan Wall)
 {
+    /// <summary>As much work as fits some seconds on a quiet machine, and twice as long on the clock.</summary>
+    /// <param name="seconds">Above 0.</param>
+    public static ProofLimits OfSeconds(int seconds) => new(seconds, TimeSpan.FromSeconds(2 * seconds));
+
     /// <summary>Some seconds of work, and ten times as long on the clock.</summary>
     public static ProofLimits OfWork(double work) => new(work, TimeSpan.FromSeconds(10 * work));
 }

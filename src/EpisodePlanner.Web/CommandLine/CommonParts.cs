@@ -6,8 +6,40 @@ namespace EpisodePlanner.Web.CommandLine;
 /// <summary>Parts that commands share.</summary>
 internal static class CommonParts
 {
+    /// <summary>For people.</summary>
+    public const string Text = "text";
+
+    /// <summary>For programs.</summary>
+    public const string Json = "json";
+
     /// <summary>The workshop file.</summary>
     public static Argument<string> File() => new("FILE") { Description = "The workshop file, JSON in UTF-8" };
+
+    /// <summary>An episode to come.</summary>
+    public static Option<string> Episode() => new("--episode")
+    {
+        HelpName = "ID",
+        Description = "The episode's id, as in the file or in the plan",
+        Required = true,
+    };
+
+    /// <summary>How an answer is written: <see cref="Text"/> or <see cref="Json"/>.</summary>
+    public static Option<string> Format() => new("--format")
+    {
+        HelpName = $"{Text}|{Json}",
+        Description = "text for people, json for programs",
+        DefaultValueFactory = _ => Text,
+        CustomParser = argument =>
+        {
+            var typed = argument.Tokens[0].Value;
+            if (typed is not (Text or Json))
+            {
+                argument.AddError($"--format: '{typed}' is unknown; write {Text} or {Json}.");
+            }
+
+            return typed;
+        },
+    };
 }
 
 /// <summary>Says what is missing where a workshop has nothing to plan.</summary>

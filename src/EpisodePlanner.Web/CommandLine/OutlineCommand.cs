@@ -11,12 +11,7 @@ internal static class OutlineCommand
     {
         var file = CommonParts.File();
         var now = Moments.Option();
-        var episode = new Option<string>("--episode")
-        {
-            HelpName = "ID",
-            Description = "The episode's id, as in the file or in the plan",
-            Required = true,
-        };
+        var episode = CommonParts.Episode();
         var command = new Command(
             "outline",
             "Writes the notes for an episode as Markdown, from plan and log.\n\n"

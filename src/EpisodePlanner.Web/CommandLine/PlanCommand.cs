@@ -9,14 +9,11 @@ namespace EpisodePlanner.Web.CommandLine;
 /// <summary>"plan": the plan of a workshop, for people or for programs.</summary>
 internal static class PlanCommand
 {
-    private const string AsText = "text";
-    private const string AsJson = "json";
-
     public static Command Create(Surroundings surroundings)
     {
         var file = CommonParts.File();
         var now = Moments.Option();
-        var format = Format();
+        var format = CommonParts.Format();
         var command = new Command(
             "plan",
             "Says when the next upload comes and why, which silences go beyond a promise, the one next thing to do, what "
@@ -28,26 +25,9 @@ internal static class PlanCommand
             format,
         };
         command.SetAction((result, stop) => Task.FromResult(Run(
-            result.GetValue(file)!, result.GetValue(now), result.GetValue(format) == AsJson, surroundings, stop)));
+            result.GetValue(file)!, result.GetValue(now), result.GetValue(format) == CommonParts.Json, surroundings, stop)));
         return command;
     }
-
-    private static Option<string> Format() => new("--format")
-    {
-        HelpName = $"{AsText}|{AsJson}",
-        Description = "text for people, json for programs",
-        DefaultValueFactory = _ => AsText,
-        CustomParser = argument =>
-        {
-            var typed = argument.Tokens[0].Value;
-            if (typed is not (AsText or AsJson))
-            {
-                argument.AddError($"--format: '{typed}' is unknown; write {AsText} or {AsJson}.");
-            }
-
-            return typed;
-        },
-    };
 
     private static int Run(string file, Instant? now, bool asJson, Surroundings surroundings, CancellationToken stop)
     {

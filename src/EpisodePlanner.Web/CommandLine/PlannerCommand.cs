@@ -60,6 +60,7 @@ public static class PlannerCommand
             ImportCommand.Create(surroundings),
             ExportCommand.Create(surroundings),
             PlanCommand.Create(surroundings),
+            ProveCommand.Create(surroundings),
             CheckCommand.Create(surroundings),
             OutlineCommand.Create(surroundings),
             LetterCommand.Create(surroundings),

@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using EpisodePlanner.Web.Features.Changing;
 using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
+using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Features.Reference;
 using EpisodePlanner.Web.Features.Supposes;
 using EpisodePlanner.Web.Features.Texts;
@@ -24,6 +25,7 @@ public static class Api
         .ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = JsonNumberHandling.Strict)
         .AddReference()
         .AddSingleton<PlanDesk>()
+        .AddSingleton<ProofDesk>()
         .AddSingleton<Importing>();
 
     /// <summary>Maps every endpoint of the API.</summary>
@@ -40,6 +42,7 @@ public static class Api
         workshop.MapSupposes();
         workshop.MapTransfer();
         workshop.MapPlans();
+        workshop.MapProofs();
         workshop.MapTexts();
         endpoints.MapReference();
         return endpoints;
