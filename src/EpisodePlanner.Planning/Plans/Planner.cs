@@ -82,7 +82,7 @@ public static class Planner
         return UploadDays.OfChannel(draft.Workshop).Where(day => day <= today).Select(day => (LocalDate?)day).LastOrDefault();
     }
 
-    private static ObjectiveInput Input(PlanDraft draft, AcceptedOrder accepted) => new()
+    internal static ObjectiveInput Input(PlanDraft draft, AcceptedOrder accepted) => new()
     {
         Horizon = draft.Axis.Horizon,
         LastDay = draft.Axis.DateOf(draft.Axis.Horizon),

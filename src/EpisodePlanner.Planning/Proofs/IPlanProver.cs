@@ -13,7 +13,24 @@ public interface IPlanProver
     /// <param name="stop">Stops soon; the bound is right whenever it stops.</param>
     PublishingBound EarliestPublish(
         PlanQuestion question, int episode, ProofLimits limits, IProgress<double>? progress = null, CancellationToken stop = default);
+
+    /// <summary>
+    /// Says how little any plan could weigh that does all the work, ends at most a week after the known one, and gives every
+    /// episode a date.
+    /// </summary>
+    /// <param name="question">The plan and what it rests on; with its aims.</param>
+    /// <param name="limits">How long to look at each part.</param>
+    /// <param name="stop">Stops soon; the bounds are right whenever it stops.</param>
+    WeightsBound Weigh(PlanQuestion question, ProofLimits limits, CancellationToken stop = default);
 }
+
+/// <summary>How little a plan can weigh at best.</summary>
+/// <param name="Parts">
+/// In the order of <see cref="PlanWeights"/>: no plan that is as good as the known one in all parts before weighs less in
+/// this one. It ends with the first part that is not reached.
+/// </param>
+/// <param name="IsOptimal">Whether every part is reached: no plan is better.</param>
+public sealed record WeightsBound(ValueList<long> Parts, bool IsOptimal);
 
 /// <summary>How soon an episode can be public at best.</summary>
 /// <param name="Minute">

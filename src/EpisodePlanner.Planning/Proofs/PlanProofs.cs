@@ -32,6 +32,20 @@ public static class PlanProofs
         };
     }
 
+    /// <summary>
+    /// How little any plan could weigh; null where the plan leaves work or an episode without a date, so that there is
+    /// nothing to compare.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="prover">Who proves it.</param>
+    /// <param name="limits">How long to look at each part.</param>
+    /// <param name="stop">Stops soon; what is said then is right, and may be less.</param>
+    public static WeightsBound? OfWeights(Plan plan, IPlanProver prover, ProofLimits limits, CancellationToken stop = default)
+    {
+        var (question, _) = PlanQuestions.Of(plan);
+        return question.Aims is null ? null : prover.Weigh(question, limits, stop);
+    }
+
     private static ProofReason Why(PublishingBinding binding, Plan plan, PlanDraft draft) => binding switch
     {
         PublishingBinding.Chain chain => new ProofReason.Chain(

@@ -25,6 +25,9 @@ public sealed record PlanQuestion
 
     /// <summary>The day of the channel's last upload; far in the past for none.</summary>
     public required int LastUploadDay { get; init; }
+
+    /// <summary>What the whole plan is judged by; null where it leaves work or an episode without a date.</summary>
+    public required PlanAims? Aims { get; init; }
 }
 
 /// <summary>An episode to come.</summary>
@@ -49,5 +52,6 @@ public sealed record AskedSeries(ValueList<int> Episodes);
 /// <param name="Opening">The minute it opens; may be negative.</param>
 /// <param name="End">What is ready before this minute may use it.</param>
 /// <param name="Day">The day it opens.</param>
+/// <param name="LastDay">The day of its last minute.</param>
 /// <param name="Series">The series that may use it, by position.</param>
-public sealed record AskedWindow(int Opening, int End, int Day, ValueList<int> Series);
+public sealed record AskedWindow(int Opening, int End, int Day, int LastDay, ValueList<int> Series);

@@ -29,10 +29,35 @@ internal static class PlanQuestions
                 window.Opening,
                 window.End,
                 SilencePenalty.DayNumber(window.LocalOpening.Date),
+                SilencePenalty.DayNumber(draft.Axis.DateOf(Math.Max(window.Opening, window.End - 1))),
                 Enumerable.Range(0, draft.Episodes.Series.Count)
                     .Where(series => window.Admits(draft.Episodes.Series[series].Series.Id)).ToValueList())).ToValueList(),
             DaysBetweenUploads = draft.Workshop.Settings.DaysBetweenUploads ?? 0,
             LastUploadDay = Planner.LastChannelUpload(draft) is { } day ? SilencePenalty.DayNumber(day) : int.MinValue / 2,
+            Aims = plan.Stages.All(stage => stage.Parts.Count > 0) && plan.Episodes.All(episode => episode.Publish is not null)
+                ? Aims(plan, draft)
+                : null,
         }, draft);
+    }
+
+    private static PlanAims Aims(Plan plan, PlanDraft draft)
+    {
+        var input = Planner.Input(draft, AcceptedOrder.Of(draft));
+        var episodes = draft.Episodes.Episodes;
+        var told = Enumerable.Range(0, episodes.Count).Where(e => episodes[e].ToldBy >= 0)
+            .Select(e => new AskedDate(e, episodes[e].ToldBy - 1));
+        var pinned = Enumerable.Range(0, episodes.Count).Where(e => episodes[e].PinnedOpening >= 0)
+            .Select(e => new AskedDate(e, input.PinnedUntil(episodes[e])));
+        return new PlanAims
+        {
+            Reached = plan.Weights,
+            NeededBy = input.NeededBy.Select(x => new AskedDate(x.Stage, x.By)).ToValueList(),
+            PublicBy = told.Concat(pinned).ToValueList(),
+            Accepted = input.AcceptedStarts.Select(x => new AskedDate(x.Stage, x.Start)).ToValueList(),
+            Promises = draft.Episodes.Series
+                .Select(series => new AskedPromise(series.SilentFrom, series.Promise.LongestSilenceDays)).ToValueList(),
+            Channel = new AskedPromise(input.ChannelSilentFrom, input.ChannelPromise),
+            LastDay = input.LastDayNumber,
+        };
     }
 }

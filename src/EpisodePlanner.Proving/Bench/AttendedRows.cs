@@ -68,7 +68,8 @@ internal sealed class AttendedRows(BenchModel bench)
             foreach (var window in bench.OpenFor(row, mode, bench.Limit).Spans())
             {
                 // The first stretch is not the last one here, so it has a whole block.
-                starts.Add(new MinuteSpan(window.Start, Math.Max(window.Start, window.End - row.About.MinimumBlock + 1)));
+                var last = IsCutOff(row, window) ? window.End : window.End - row.About.MinimumBlock + 1;
+                starts.Add(new MinuteSpan(window.Start, Math.Max(window.Start, last)));
                 finishes.Add(new MinuteSpan(window.Start + 1, window.End + 1));
                 all.AddRange(AddWindow(row, mode, window));
             }
@@ -76,18 +77,25 @@ internal sealed class AttendedRows(BenchModel bench)
             Hold(row, mode);
         }
 
-        if (row.IsFirm)
+        if (!row.IsFirm)
         {
-            model.AddLinearExpressionInDomain(row.Start, Domains.Of(starts));
-            model.AddLinearExpressionInDomain(row.Finish, Domains.Of(finishes));
-            model.Add(LinearExpr.Sum(all) == minutes);
+            all.Add(AddLater(row));
+            starts.Add(new MinuteSpan(bench.Limit, row.Latest + 1));
+            finishes.Add(new MinuteSpan(bench.Limit, row.Latest + 1));
         }
-        else
-        {
-            // What is done after the time that is looked at.
-            var later = model.NewIntVar(0, minutes, "later");
-            model.Add(LinearExpr.Sum(all.Append(later)) == minutes);
-        }
+
+        model.Add(LinearExpr.Sum(all) == minutes);
+        model.AddLinearExpressionInDomain(row.Start, Domains.Of(starts));
+        model.AddLinearExpressionInDomain(row.Finish, Domains.Of(finishes));
+    }
+
+    /// <summary>What is done after the time that is looked at closely.</summary>
+    private IntVar AddLater(StageRow row)
+    {
+        var (later, isAny) = (model.NewIntVar(0, row.About.Minutes, "later"), model.NewBoolVar("any later"));
+        model.Add(later <= LinearExpr.Term(isAny, row.About.Minutes));
+        model.Add(row.Finish >= later + bench.Limit).OnlyEnforceIf(isAny);
+        return later;
     }
 
     private List<IntVar> AddWindow(StageRow row, int mode, MinuteSpan window)
@@ -134,8 +142,7 @@ internal sealed class AttendedRows(BenchModel bench)
     private void AddBlock(StageRow row, MinuteSpan window, List<IntVar> taken, BoolVar isUsed)
     {
         var block = row.About.MinimumBlock;
-        var isCutOff = !row.IsFirm && window.End == bench.Limit;
-        if (block <= 1 || isCutOff)
+        if (block <= 1 || IsCutOff(row, window))
         {
             return;
         }
@@ -160,6 +167,9 @@ internal sealed class AttendedRows(BenchModel bench)
             held.ForEach(station => bench.Stations.Take(station, interval));
         }
     }
+
+    /// <summary>Whether an opening may go on after the time that is looked at.</summary>
+    private bool IsCutOff(StageRow row, MinuteSpan window) => !row.IsFirm && window.End == bench.Limit;
 
     private bool StaysTaken(StageRow row, int station) =>
         row.About.StaysSetUp && bench.Problem.Stations[station].Kind != StationKind.Person;

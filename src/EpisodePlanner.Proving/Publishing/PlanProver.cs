@@ -1,5 +1,6 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Proving.Bench;
+using EpisodePlanner.Proving.Weights;
 using EpisodePlanner.Scheduling;
 
 namespace EpisodePlanner.Proving.Publishing;
@@ -31,6 +32,27 @@ public sealed class PlanProver : IPlanProver
         ending.CancelAfter(limits.Wall);
         var half = limits with { Work = limits.Work / 2, Wall = limits.Wall / 2 };
         return Search(line, tests, (first, planned, counted), half, progress, ending.Token);
+    }
+
+    /// <inheritdoc/>
+    public WeightsBound Weigh(PlanQuestion question, ProofLimits limits, CancellationToken stop = default)
+    {
+        var reached = question.Aims?.Reached ?? throw new ArgumentException("The plan leaves something without a date.", nameof(question));
+        long[] known = [reached.LateMinutes, reached.Silence, reached.Moves, reached.EndMinute];
+        var model = new WeightsModel(question);
+        var bounds = new List<long>();
+        for (var part = 0; part < model.Count; part++)
+        {
+            bounds.Add(Math.Min(known[part], model.Bound(part, limits, stop)));
+            if (bounds[part] < known[part])
+            {
+                return new WeightsBound(bounds.ToValueList(), IsOptimal: false);
+            }
+
+            model.Keep(part, known[part]);
+        }
+
+        return new WeightsBound(bounds.ToValueList(), IsOptimal: true);
     }
 
     private static PublishingBound Search(
