@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace EpisodePlanner.Planning;
 
 /// <summary>Puts plans in whole numbers.</summary>

@@ -50,11 +50,14 @@ internal sealed class StationLoads
                 var open = group.Open.Sum(hours => (long)hours.WorkBetween(from, until));
                 if (needed > open)
                 {
-                    yield return new PublishingBinding.Load(group.Stations.ToValueList(), from, until, needed, open);
+                    yield return new PublishingBinding.Load(group.Stations.ToValueList(), Told(group, from), until, needed, open);
                 }
             }
         }
     }
+
+    /// <summary>Where nothing is open before the work can begin, it can as well begin at once.</summary>
+    private static int Told(Group group, int from) => group.Open.All(hours => hours.WorkBefore(from) == 0) ? 0 : from;
 
     /// <summary>Minutes of some stations that a stage takes whatever its mode.</summary>
     private static long Least(BenchStage about, List<int> stations) => about.Kind switch

@@ -44,7 +44,6 @@ public sealed class ProveCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("one", "2027-03-19")]
     [InlineData("two", "2027-04-03")]
     [InlineData("gorse.rest", "2027-04-17")]
     public async Task Prove_AsJson_HasTheDates(string episode, string date)
@@ -56,6 +55,19 @@ public sealed class ProveCommandTests : IDisposable
         Assert.Equal((date, date, true), ((string)proof["earliestDay"]!, (string)proof["plannedDay"]!, (bool)proof["reached"]!));
         Assert.Equal("load", (string)proof["why"]!["kind"]!);
         Assert.Equal("maker", (string)Assert.Single(proof["why"]!["stations"]!.AsArray())!);
+    }
+
+    // 20 and 16 h one after the other: the first cut waits for nothing but its own work.
+    [Fact]
+    public async Task Prove_FirstCut_TellsItsChain()
+    {
+        var answer = await Shell.Run(["prove", file, "--episode", "one", .. Now]);
+
+        Assert.Contains(
+            "No plan can publish “Wheels on” before Friday 19 March: “wheels on” (20 h), “Wheels on: film the rest, edit, finish” "
+            + "(16 h) follow each other",
+            answer.Flat,
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -15,7 +15,8 @@ internal static class ProofEndpoints
             "getPlanProof",
             "How soon any plan could publish an episode.",
             "The date before which no plan can publish it, with the same episodes and work, whether the plan reaches it, and what "
-            + "makes earlier dates impossible. More seconds may prove a later date.");
+            + "makes earlier dates impossible. More seconds may prove a later date.")
+        .Produces<ProofDocument>();
 
     private static async Task<Results<Answer<ProofDocument>, Problem>> Read(
         FoundWorkshop workshop, Query<ProofQuery> query, PlanDesk plans, ProofDesk proofs, CancellationToken stop)

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using EpisodePlanner.Planning.Files;
 using EpisodePlanner.Web.Features.Plans;
+using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Serving.Requests;
 
 namespace EpisodePlanner.Web.Features.Reference;
@@ -18,7 +19,7 @@ internal sealed class ReferenceSchemas(EndpointDataSource endpoints)
     public JsonObject Components => components.Value;
 
     /// <summary>Whether the planner itself reads and writes bodies of this type.</summary>
-    public static bool Knows(Type type) => type != typeof(PlanDocument) && type != typeof(string);
+    public static bool Knows(Type type) => type != typeof(PlanDocument) && type != typeof(ProofDocument) && type != typeof(string);
 
     /// <summary>The name of a record's schema.</summary>
     public static string NameOf(Type type) => WorkshopSchema.NameOf(type);
