@@ -11,6 +11,7 @@ IReadOnlyList<IBenchmark> entries =
     new ScaleBenchmark(),
     new PsplibBenchmark(),
     new DecodeBenchmark(),
+    new VersusBenchmark(),
     new DataBenchmark(),
     new KillBenchmark(),
     new EditorsBenchmark(),

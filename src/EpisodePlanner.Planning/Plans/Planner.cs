@@ -76,13 +76,13 @@ public static class Planner
         LastChannelUpload(draft) is { } day ? SilencePenalty.DayNumber(day) : int.MinValue / 2,
         minute => SilencePenalty.DayNumber(draft.Axis.DateOf(minute)));
 
-    private static LocalDate? LastChannelUpload(PlanDraft draft)
+    internal static LocalDate? LastChannelUpload(PlanDraft draft)
     {
         var today = draft.Axis.DateOf(0);
         return UploadDays.OfChannel(draft.Workshop).Where(day => day <= today).Select(day => (LocalDate?)day).LastOrDefault();
     }
 
-    private static ObjectiveInput Input(PlanDraft draft, AcceptedOrder accepted) => new()
+    internal static ObjectiveInput Input(PlanDraft draft, AcceptedOrder accepted) => new()
     {
         Horizon = draft.Axis.Horizon,
         LastDay = draft.Axis.DateOf(draft.Axis.Horizon),

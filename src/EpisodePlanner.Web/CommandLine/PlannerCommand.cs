@@ -62,6 +62,7 @@ public static class PlannerCommand
             PlanCommand.Create(surroundings),
             WhyCommand.Create(surroundings),
             CadenceCommand.Create(surroundings),
+            ProveCommand.Create(surroundings),
             CheckCommand.Create(surroundings),
             OutlineCommand.Create(surroundings),
             LetterCommand.Create(surroundings),

@@ -1,3 +1,5 @@
+using EpisodePlanner.Planning;
+
 namespace EpisodePlanner.Web.CommandLine;
 
 /// <summary>What a command meets outside: where it writes, and the clock.</summary>
@@ -20,6 +22,9 @@ public sealed record Surroundings
 
     /// <summary>The environment variables that may be settings of the server.</summary>
     public IReadOnlyDictionary<string, string> Environment { get; init; } = new Dictionary<string, string>();
+
+    /// <summary>Proves what no plan can do.</summary>
+    public required IPlanProver Prover { get; init; }
 
     /// <summary>Tells the time.</summary>
     public required TimeProvider Clock { get; init; }

@@ -1,4 +1,6 @@
 using EpisodePlanner.Data;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Proving.Publishing;
 using EpisodePlanner.Web.Features;
 using EpisodePlanner.Web.Features.Demo;
 using EpisodePlanner.Web.Features.Home;
@@ -53,6 +55,7 @@ public static class PlannerServer
 
     private static void AddFeatures(IServiceCollection services, ServerSettings settings, TimeProvider clock) => services
         .AddSingleton(clock)
+        .AddSingleton<IPlanProver, PlanProver>()
         .AddStores(settings)
         .AddPreparation()
         .AddSingleton<DemoWorkshop>()

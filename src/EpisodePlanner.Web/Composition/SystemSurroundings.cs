@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Text;
+using EpisodePlanner.Proving.Publishing;
 using EpisodePlanner.Web.CommandLine;
 
 namespace EpisodePlanner.Web.Composition;
@@ -20,6 +21,7 @@ public static class SystemSurroundings
             WithColour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
                 && Environment.GetEnvironmentVariable("TERM") != "dumb",
             Environment = Settings(),
+            Prover = new PlanProver(),
             Clock = TimeProvider.System,
         };
     }

@@ -3,6 +3,7 @@ using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Features.Changing;
 using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
+using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Features.Reference;
 using EpisodePlanner.Web.Features.Supposes;
 using EpisodePlanner.Web.Features.Texts;
@@ -26,6 +27,7 @@ public static class Api
         .ConfigureHttpJsonOptions(options => options.SerializerOptions.NumberHandling = JsonNumberHandling.Strict)
         .AddReference()
         .AddSingleton<PlanDesk>()
+        .AddSingleton<ProofDesk>()
         .AddSingleton<Importing>();
 
     /// <summary>Maps every endpoint of the API.</summary>
@@ -42,6 +44,7 @@ public static class Api
         workshop.MapSupposes();
         workshop.MapTransfer();
         workshop.MapPlans();
+        workshop.MapProofs();
         workshop.MapTexts();
         workshop.MapWhy();
         workshop.MapCadence();

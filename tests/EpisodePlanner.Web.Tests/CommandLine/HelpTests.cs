@@ -5,6 +5,7 @@ public sealed class HelpTests
     [Theory]
     [InlineData("plan")]
     [InlineData("check")]
+    [InlineData("prove")]
     [InlineData("outline")]
     [InlineData("letter")]
     public async Task Help_OfACommand_ShowsAnExampleThatRuns(string command)
@@ -26,7 +27,7 @@ public sealed class HelpTests
         var answer = await Shell.Run("--help");
 
         Assert.Equal(0, answer.Code);
-        Assert.All(["serve", "import <FILE>", "export", "plan <FILE>", "check <FILE>", "outline <FILE>", "letter <FILE>", "health"], c => Assert.Contains(c, answer.Output, StringComparison.Ordinal));
+        Assert.All(["serve", "import <FILE>", "export", "plan <FILE>", "check <FILE>", "prove <FILE>", "outline <FILE>", "letter <FILE>", "health"], c => Assert.Contains(c, answer.Output, StringComparison.Ordinal));
         Assert.All(answer.Lines, line => Assert.InRange(line.TrimEnd().Length, 0, 80));
     }
 
@@ -34,6 +35,7 @@ public sealed class HelpTests
     [InlineData("chek")]
     [InlineData("plan")]
     [InlineData("plan", "a.json", "b.json")]
+    [InlineData("prove", "a.json")]
     [InlineData("outline", "a.json")]
     [InlineData("import")]
     [InlineData("export", "a.json")]

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using EpisodePlanner.Proving.Publishing;
 using EpisodePlanner.Web.CommandLine;
 
 namespace EpisodePlanner.Web.Tests.CommandLine;
@@ -16,6 +17,7 @@ internal sealed partial class RunningCommand : IAsyncDisposable
         {
             Output = output,
             Error = TextWriter.Null,
+            Prover = new PlanProver(),
             Clock = new StillClock(Shell.Anchor),
             Environment = settings,
         };

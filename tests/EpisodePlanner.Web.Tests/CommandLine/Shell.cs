@@ -1,3 +1,4 @@
+using EpisodePlanner.Proving.Publishing;
 using EpisodePlanner.Web.CommandLine;
 
 namespace EpisodePlanner.Web.Tests.CommandLine;
@@ -31,6 +32,7 @@ internal static class Shell
         {
             Output = output,
             Error = error,
+            Prover = new PlanProver(),
             Clock = clock,
             OutputIsTerminal = terminal,
             ErrorIsTerminal = terminal,

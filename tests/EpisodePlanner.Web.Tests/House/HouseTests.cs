@@ -15,7 +15,7 @@ public sealed partial class HouseTests
         {
             ["Scheduling"] = ([], []),
             ["Planning"] = (["Scheduling"], ["Ical.Net", "MathNet.Numerics", "NodaTime"]),
-            ["Proving"] = (["Scheduling", "Planning"], ["Google.OrTools"]),
+            ["Proving"] = (["Scheduling", "Planning"], ["Google.OrTools", "Google.Protobuf"]),
             ["Writing"] = (["Planning"], ["HtmlSanitizer", "Markdig"]),
             ["Data"] = (["Planning"], ["Microsoft.EntityFrameworkCore.Relational"]),
             ["Data.Sqlite"] = (["Data"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),

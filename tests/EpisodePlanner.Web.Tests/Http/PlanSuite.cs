@@ -73,6 +73,28 @@ public abstract class PlanSuite(ApiFixture api)
         (await api.Api.Get($"{await api.Api.ImportExample()}/plan{query}")).Must(status);
 
     [Fact]
+    public async Task Proof_OfAnEpisode_IsNotAfterItsPlan()
+    {
+        var workshop = await api.Api.ImportExample();
+        var planned = (await api.Api.Get($"{workshop}/plan")).Json["episodes"]![0]!;
+
+        var proof = (await api.Api.Get($"{workshop}/plan/proof?seconds=2&episode={(string)planned["id"]!}")).Must(HttpStatusCode.OK).Json;
+
+        Assert.Equal((string)planned["id"]!, (string)proof["episode"]!);
+        Assert.True(string.CompareOrdinal((string)proof["earliestDay"]!, (string)proof["plannedDay"]!) <= 0);
+        Assert.StartsWith("No plan can publish", (string)proof["says"]!, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", HttpStatusCode.BadRequest)]
+    [InlineData("?episode=none", HttpStatusCode.NotFound)]
+    [InlineData("?episode=a%20b", HttpStatusCode.BadRequest)]
+    [InlineData("?episode=none&seconds=0", HttpStatusCode.BadRequest)]
+    [InlineData("?episode=none&seconds=11", HttpStatusCode.BadRequest)]
+    public async Task Proof_AskedBadly_IsRefused(string query, HttpStatusCode status) =>
+        (await api.Api.Get($"{await api.Api.ImportExample()}/plan/proof{query}")).Must(status);
+
+    [Fact]
     public async Task Accept_NeedsThePlanThatWasSeen()
     {
         var workshop = await api.Api.ImportExample();

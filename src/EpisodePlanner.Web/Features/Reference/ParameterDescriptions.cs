@@ -77,7 +77,9 @@ internal static class ParameterDescriptions
 
     private static IEnumerable<OpenApiParameter> OfQuery(Type type, OpenApiDocument document)
     {
-        foreach (var (name, member) in ReferenceSchemas.QueryOf(type)["properties"]!.AsObject())
+        var query = ReferenceSchemas.QueryOf(type);
+        var required = query["required"]?.AsArray().Select(name => name!.GetValue<string>()).ToHashSet() ?? [];
+        foreach (var (name, member) in query["properties"]!.AsObject())
         {
             var schema = member!.DeepClone().AsObject();
             schema.Remove("description");
@@ -85,6 +87,7 @@ internal static class ParameterDescriptions
             {
                 Name = name,
                 In = ParameterLocation.Query,
+                Required = required.Contains(name),
                 Description = member["description"]?.GetValue<string>(),
                 Schema = Schemas.Parse(schema, document),
             };

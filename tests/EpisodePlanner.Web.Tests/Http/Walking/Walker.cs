@@ -51,6 +51,12 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
             .Replace($"{ApiClient.Root}/workshops/{{workshop}}", workshop, StringComparison.Ordinal)
             .Replace("{version}", "2", StringComparison.Ordinal)
             .Replace("{kind}/{id}", "bookings/track-day", StringComparison.Ordinal);
+        if (operation.Id == "getPlanProof")
+        {
+            var plan = (await api.Get($"{workshop}/plan?trials=false")).Must(HttpStatusCode.OK).Json;
+            return $"{path}?seconds=1&episode={plan["episodes"]![0]!["id"]!.GetValue<string>()}";
+        }
+
         if (!path.Contains("{id}", StringComparison.Ordinal))
         {
             return path;

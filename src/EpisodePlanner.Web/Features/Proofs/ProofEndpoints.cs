@@ -1,0 +1,30 @@
+using EpisodePlanner.Web.Features.Plans;
+using EpisodePlanner.Web.Serving;
+using EpisodePlanner.Web.Serving.Answers;
+using EpisodePlanner.Web.Serving.Requests;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace EpisodePlanner.Web.Features.Proofs;
+
+/// <summary>What no plan of a workshop can do.</summary>
+internal static class ProofEndpoints
+{
+    /// <summary>Maps it beneath a workshop.</summary>
+    public static void MapProofs(this RouteGroupBuilder workshop) => workshop.MapGroup("/plan").WithTags("Plan")
+        .MapGet("/proof", Read).Named(
+            "getPlanProof",
+            "How soon any plan could publish an episode.",
+            "The date before which no plan can publish it, with the same episodes and work, whether the plan reaches it, and what "
+            + "makes earlier dates impossible. More seconds may prove a later date.")
+        .Produces<ProofDocument>();
+
+    private static async Task<Results<Answer<ProofDocument>, Problem>> Read(
+        FoundWorkshop workshop, Query<ProofQuery> query, PlanDesk plans, ProofDesk proofs, CancellationToken stop)
+    {
+        var made = await plans.Current(workshop.Now, PlanKey.UsualSchedules, stop);
+        var proof = await proofs.Of(made.Plan, query.Value.Episode, query.Value.Seconds, stop);
+        return proof is null
+            ? Refusals.NoThing("episode to come", query.Value.Episode.ToString())
+            : new Answer<ProofDocument>(ProofJson.Write(made.Plan, proof));
+    }
+}
