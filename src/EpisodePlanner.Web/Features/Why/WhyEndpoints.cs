@@ -1,5 +1,6 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
+using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Serving;
 using EpisodePlanner.Web.Serving.Answers;
@@ -40,14 +41,19 @@ internal static class WhyEndpoints
             : Reply.To<WhyDocument>(conditions, tag, () => default);
     }
 
-    private static async Task<IResult> Show(FoundDesk found, string episode, Desk desk, PlanDesk plans, CancellationToken stop)
+    private static async Task<IResult> Show(
+        FoundDesk found, string episode, bool? soonest, Desk desk, PlanDesk plans, ProofDesk proofs, CancellationToken stop)
     {
         var view = await desk.View(found.Now, found.Done, stop);
         var made = await plans.Current(found.Now, PlanKey.UsualSchedules, stop);
         var why = Id.IsValid(episode) ? await made.Why(new Id(episode), stop) : null;
+        var proof = why is not null && soonest is true
+            ? await proofs.Of(made.Plan, why.Episode.Id, ProofQuery.UsualSeconds, stop)
+            : null;
         return Shown.As<WhyPage>(
             why is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK,
             (nameof(WhyPage.View), view),
-            (nameof(WhyPage.Why), why));
+            (nameof(WhyPage.Why), why),
+            (nameof(WhyPage.Proof), proof));
     }
 }
