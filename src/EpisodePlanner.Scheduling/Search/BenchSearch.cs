@@ -46,7 +46,7 @@ public static class BenchSearch
         CancellationToken stop = default)
     {
         var compiled = network.Passes.Compiled;
-        var best = new Incumbent(compiled, objective, budget, progress, stop);
+        var best = new Incumbent(network.Passes, objective, budget, progress, stop);
         var late = network.Passes.Late([.. network.Problem.Stages.Select(stage => Math.Min(stage.Due, network.Problem.Horizon))]).Start;
         var targets = new Targets(compiled, late);
         if (acceptedOrder is { Count: > 0 })
@@ -88,9 +88,9 @@ public static class BenchSearch
 
     /// <summary>The best so far, within the budget.</summary>
     private sealed class Incumbent(
-        CompiledProblem compiled, IScheduleObjective objective, SearchBudget budget, IProgress<double>? progress, CancellationToken stop)
+        CalendarPasses passes, IScheduleObjective objective, SearchBudget budget, IProgress<double>? progress, CancellationToken stop)
     {
-        private readonly SerialGenerator generator = new(compiled);
+        private readonly SerialGenerator generator = new(passes.Compiled, passes.Unkept);
         private long[]? row;
         private BenchSchedule? schedule;
         private string rule = "";
@@ -107,11 +107,13 @@ public static class BenchSearch
                 return null;
             }
 
-            generator.Generate(keys);
-            generated++;
-            progress?.Report((double)generated / budget.Schedules);
-            var trial = new long[objective.Parts];
-            objective.Evaluate(generator.Starts, generator.Finishes, trial);
+            generated += generator.Generate(keys);
+            progress?.Report(Math.Min(1, (double)generated / budget.Schedules));
+
+            // What leaves less work without a moment is better, whatever the objective says.
+            var trial = new long[1 + objective.Parts];
+            trial[0] = generator.Finishes.Count(-1);
+            objective.Evaluate(generator.Starts, generator.Finishes, trial.AsSpan(1));
             if (row is null || trial.AsSpan().SequenceCompareTo(row) < 0)
             {
                 (row, schedule, rule) = (trial, generator.ToSchedule(), by);
@@ -120,6 +122,6 @@ public static class BenchSearch
             return trial;
         }
 
-        public SearchResult ToResult() => new(schedule!, [.. row!], rule, generated);
+        public SearchResult ToResult() => new(schedule!, [.. row![1..]], rule, generated);
     }
 }
