@@ -22,6 +22,13 @@ internal sealed class CompiledProblem
         TidyByMark = [0, .. problem.Stations.Select(s => s.TidyMinutes)];
         SetUpByMark = [0, .. problem.Stations.Select(s => s.SetUpMinutes)];
         GreatestLags = new GreatestLags(problem);
+        StageOfUnload = [.. Enumerable.Range(0, stages.Count).Where(i => Kinds[i] == StageKind.Run && stages[i].UnloadTakesHands && stages[i].UnloadMinutes > 0)];
+        UnloadItem = [.. Enumerable.Repeat(-1, stages.Count)];
+        for (var unload = 0; unload < StageOfUnload.Length; unload++)
+        {
+            UnloadItem[StageOfUnload[unload]] = stages.Count + unload;
+        }
+
         HasSittings = problem.Stations.Any(s => s.SetUpMinutes + s.TidyMinutes > 0);
         SittingAtStart = HasSittings ? [.. Sitting()] : [];
         WaitingFor = new int[stages.Count];
@@ -39,6 +46,15 @@ internal sealed class CompiledProblem
     public BenchProblem Problem { get; }
 
     public int StageCount => Kinds.Length;
+
+    /// <summary>How many items a list has: every stage, then every unload that takes hands.</summary>
+    public int ItemCount => StageCount + StageOfUnload.Length;
+
+    /// <summary>The runs whose unloads are items of their own.</summary>
+    public int[] StageOfUnload { get; }
+
+    /// <summary>By stage: the item of its unload; −1 for none.</summary>
+    public int[] UnloadItem { get; }
 
     public StageKind[] Kinds { get; }
 

@@ -43,37 +43,65 @@ internal sealed class SerialGenerator
     /// <summary>When they are finished; −1 where unplaced.</summary>
     public ReadOnlySpan<int> Finishes => times.Finishes;
 
-    /// <summary>Makes one schedule; where greatest lags ask for it, by decoding the list several times.</summary>
-    /// <param name="keys">By stage, then by stage once more for the unloads of runs: lower goes first.</param>
-    /// <returns>How often the list was decoded; each counts as a schedule.</returns>
-    public int Generate(ReadOnlySpan<int> keys)
+    /// <summary>When the items of the last schedule are done: stages, then unloads; far off where unplaced.</summary>
+    public void WriteItems(Span<int> done)
     {
-        var made = 0;
+        var never = compiled.Problem.Horizon + 1;
+        for (var stage = 0; stage < compiled.StageCount; stage++)
+        {
+            done[stage] = times.Finishes[stage] == None ? never : times.Finishes[stage];
+        }
+
+        for (var item = compiled.StageCount; item < done.Length; item++)
+        {
+            var run = compiled.StageOfUnload[item - compiled.StageCount];
+            done[item] = done[run];
+            done[run] = times.Finishes[run] == None ? never : times.Starts[run];
+        }
+    }
+
+    /// <summary>Makes one schedule; where greatest lags ask for it, by decoding the list several times.</summary>
+    /// <param name="keys">By item, stages and then unloads: lower goes first.</param>
+    /// <param name="latest">By stage: a later finish makes the schedule useless, so that it ends there.</param>
+    /// <param name="made">How often the list was decoded; each counts as a schedule.</param>
+    /// <returns>Whether the schedule is complete.</returns>
+    public bool TryGenerate(ReadOnlySpan<int> keys, ReadOnlySpan<int> latest, out int made)
+    {
+        made = 0;
         lags.Begin();
         do
         {
-            Decode(keys);
             made++;
+            if (!TryDecode(keys, latest))
+            {
+                return false;
+            }
         }
         while (lags.TryAgain(times));
 
-        return made;
+        return true;
     }
 
-    private void Decode(ReadOnlySpan<int> keys)
+    private bool TryDecode(ReadOnlySpan<int> keys, ReadOnlySpan<int> latest)
     {
         Reset(keys);
         while (!lags.MustRestart && ready.TryDequeue(out var item, out _))
         {
             if (item >= compiled.StageCount)
             {
-                PlaceUnload(item - compiled.StageCount, keys);
+                PlaceUnload(compiled.StageOfUnload[item - compiled.StageCount], keys);
             }
             else if (times.Starts[item] == None)
             {
                 Place(item, keys);
+                if (times.Finishes[item] > latest[item])
+                {
+                    return false;
+                }
             }
         }
+
+        return true;
     }
 
     /// <summary>The last schedule as an immutable result.</summary>
@@ -201,7 +229,8 @@ internal sealed class SerialGenerator
         }
 
         unloadPending[mode.Machine] = stage;
-        ready.Enqueue(compiled.StageCount + stage, Priority(keys[compiled.StageCount + stage], compiled.StageCount + stage));
+        var item = compiled.UnloadItem[stage];
+        ready.Enqueue(item, Priority(keys[item], item));
     }
 
     private void PlaceUnload(int stage, ReadOnlySpan<int> keys)
@@ -228,11 +257,7 @@ internal sealed class SerialGenerator
         Finish(stage, unload.End, keys);
     }
 
-    private bool TakesHandsToUnload(int stage)
-    {
-        var spec = compiled.Problem.Stages[stage];
-        return spec.UnloadTakesHands && spec.UnloadMinutes > 0;
-    }
+    private bool TakesHandsToUnload(int stage) => compiled.UnloadItem[stage] >= 0;
 
     private void TakeHands(CompiledMode mode, SchedulePart part)
     {
