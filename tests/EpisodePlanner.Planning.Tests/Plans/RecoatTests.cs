@@ -21,7 +21,8 @@ public sealed class RecoatTests
         Assert.Equal(
             "“second” can never be done: it must start at least 4 h and at most 24 h after the end of “first”, and no time at "
             + "which it could be done comes so soon after any time for that one; open hours in between, first from Wed 10 Mar 01:00 "
-            + "to Wed 10 Mar 21:00, or allow more time.",
+            + "to Wed 10 Mar 21:00, or allow more time. Together these leave it no time, and any one of them could give way: "
+            + "that “second” must follow “first” so soon; the hours of Ann.",
             told.Says);
     }
 

@@ -6,7 +6,29 @@ namespace EpisodePlanner.Planning;
 /// <summary>Says why a stage can never be done, and what would help.</summary>
 internal sealed class Impossibility(PlanDraft draft, WorkshopNetwork network)
 {
+    /// <summary>Why a stage can never be done, what would help, and what stands in the way together where that is several things.</summary>
     public string Say(int stage)
+    {
+        var reasons = SmallestReasons.Of(draft.Problem, stage);
+        var together = reasons.Count < 2 ? "" : $" Together these leave it no time, and any one of them could give way: {string.Join("; ", reasons.Select(Name))}.";
+        return SayWhy(stage) + together;
+    }
+
+    private string Name(ImpossibleReason reason) => reason.Kind switch
+    {
+        ImpossibleKind.Hours => $"the hours of {draft.Problem.Stations[reason.Index].Name}",
+        ImpossibleKind.Limit => draft.Problem.Limits[reason.Index].Name,
+        ImpossibleKind.Presence => "that somebody must be there",
+        ImpossibleKind.Date => $"the date before which \u201c{Stage(reason.Index)}\u201d may not start",
+        ImpossibleKind.GreatestLag => $"that \u201c{Stage(draft.Problem.Links[reason.Index].To)}\u201d must follow \u201c{Stage(draft.Problem.Links[reason.Index].From)}\u201d so soon",
+        ImpossibleKind.Permission => $"that \u201c{Stage(reason.Index)}\u201d may not run alone",
+        ImpossibleKind.CountedHours => $"the hours in which \u201c{Stage(reason.Index)}\u201d is counted or looked at",
+        _ => "the time planned for",
+    };
+
+    private string Stage(int stage) => draft.Bench.Stages[stage].Stage.Name;
+
+    private string SayWhy(int stage)
     {
         var spec = draft.Problem.Stages[stage];
         if (network.UnkeptLink[stage] is >= 0 and var link)
