@@ -116,6 +116,20 @@ public sealed class CauseCheckerTests
         AssertFails("cannot start before 30", 0, Presence, Input(Wait("Dry", 10) with { NotBefore = 30 }), [Waited(30, 40)]);
     }
 
+    [Fact]
+    public void Check_GreatestLag_WithoutItStartsEarlier()
+    {
+        // Draw can't start before 20; Sand ends at most 5 minutes before.
+        var input = Input(Attended("Sand", 10, Bob), Attended("Draw", 10, Ann) with { NotBefore = 20 }) with
+        { Links = [new BenchLink(0, 1, LinkKind.After) { AtMost = 5 }] };
+        SchedulePart[][] parts = [[Work(5, 15)], [Work(20, 30)]];
+        AssertHolds(0, new Blocker(CauseKind.GreatestLag, Stage: 1, Link: 0), input, parts);
+        AssertHolds(1, Date, input, parts);
+        AssertFails("cannot start before 5", 0, Date, input, parts);
+        AssertFails("no greatest lag that leads", 1, new Blocker(CauseKind.GreatestLag, Stage: 0, Link: 0), input, parts);
+        AssertFails("without a link", 0, new Blocker(CauseKind.GreatestLag, Stage: 1), input, parts);
+    }
+
     private static void AssertHolds(int stage, Blocker cause, BenchInput input, params SchedulePart[][] parts) =>
         Assert.Null(CauseChecker.Check(Schedule(input, parts), stage, new StartCause(cause, [])));
 

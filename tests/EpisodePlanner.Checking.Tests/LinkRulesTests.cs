@@ -68,11 +68,22 @@ public sealed class LinkRulesTests
     [InlineData(LinkKind.TogetherStart, 15)]
     [InlineData(LinkKind.TogetherFinish, 23)]
     [InlineData(LinkKind.StartToFinish, 3)]
-    public void AtMostBroken_OneMinuteOver_IsToldButFeasible(LinkKind kind, int latest)
+    public void Check_GreatestLag_HoldsToTheMinute(LinkKind kind, int latest)
     {
         var input = Linked(new BenchLink(0, 1, kind) { Lag = -200, AtMost = 5 });
-        Assert.Empty(ScheduleChecker.AtMostBroken(Schedule(input, First, [Work(latest, latest + 12)])));
-        var late = Schedule(input, First, [Work(latest + 1, latest + 13)]);
+        AssertRight(input, First, [Work(latest, latest + 12)]);
+        AssertWrong("6 minutes after 'Sand', more than 5", input, First, [Work(latest + 1, latest + 13)]);
+    }
+
+    [Theory]
+    [InlineData(true, false)]
+    [InlineData(false, true)]
+    public void AtMostBroken_OneEndIsGoingOn_IsToldButFeasible(bool first, bool second)
+    {
+        var input = Linked(new BenchLink(0, 1, LinkKind.After) { Lag = -200, AtMost = 5 });
+        input = input with { Stages = [input.Stages[0] with { Begun = first }, input.Stages[1] with { Begun = second }] };
+        Assert.Empty(ScheduleChecker.AtMostBroken(Schedule(input, First, [Work(35, 47)])));
+        var late = Schedule(input, First, [Work(36, 48)]);
         var told = Assert.Single(ScheduleChecker.AtMostBroken(late));
         Assert.Contains("6 minutes after 'Sand', more than 5", told, StringComparison.Ordinal);
         Assert.Empty(ScheduleChecker.Check(late));

@@ -22,11 +22,14 @@ public static class ScheduleChecker
         return findings.Sentences;
     }
 
-    /// <summary>Links whose greatest lag is exceeded, a sentence each. These do not make a schedule infeasible.</summary>
+    /// <summary>
+    /// Greatest lags out of or into what is going on that are exceeded, a sentence each. These do not make a schedule
+    /// infeasible.
+    /// </summary>
     public static IReadOnlyList<string> AtMostBroken(BenchSchedule schedule)
     {
         var findings = new Findings(schedule);
-        LinkRules.CheckAtMost(findings);
+        GreatestLags.Check(findings, binding: false);
         return findings.Sentences;
     }
 

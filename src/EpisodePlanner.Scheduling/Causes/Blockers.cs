@@ -9,11 +9,14 @@ internal sealed class Blockers(CauseContext context)
     private readonly CompiledProblem compiled = context.Compiled;
     private readonly Occupancy occupancy = context.Occupancy;
 
-    /// <summary>What stands in the way of starting a minute earlier; those easiest to understand first.</summary>
+    /// <summary>
+    /// What stands in the way of starting a minute earlier; those easiest to understand first. Before all the greatest lags
+    /// that may have it wait although it could have been done long before.
+    /// </summary>
     public List<Blocker> AtMinuteBefore(int stage)
     {
         var start = schedule.Start(stage);
-        var blockers = new List<Blocker>();
+        var blockers = GreatestLags(stage).Where(_ => start > 0).Select(lag => lag.Blocker).ToList();
         foreach (var link in compiled.Problem.Graph.Incoming(stage))
         {
             if (compiled.HoldsStart(link) && BoundOf(link) == start && start > 0)
@@ -40,6 +43,27 @@ internal sealed class Blockers(CauseContext context)
     {
         var from = compiled.LinkFrom[link];
         return compiled.WithLag(link, compiled.LeavesFinish(link) ? schedule.Finish(from) : schedule.Start(from));
+    }
+
+    /// <summary>What the stages that must follow soon ask of a stage, or of a wait glued to it: a least start or a least finish.</summary>
+    public IEnumerable<(Blocker Blocker, int Least, bool OfFinish)> GreatestLags(int stage)
+    {
+        if (!compiled.GreatestLags.HoldsBack[stage])
+        {
+            yield break;
+        }
+
+        int[] leaving = compiled.GluedNext[stage] is >= 0 and var wait ? [stage, wait] : [stage];
+        foreach (var link in leaving.SelectMany(from => compiled.Problem.Graph.Outgoing(from).ToArray()))
+        {
+            var to = compiled.LinkTo[link];
+            if (compiled.GreatestLags.IsAny(link) && schedule.IsPlaced(to))
+            {
+                var arrives = compiled.Arrives(link, schedule.Start(to), schedule.Finish(to));
+                var (_, least, ofFinish) = compiled.Host(link, compiled.GreatestLags.Earliest(link, arrives));
+                yield return (new Blocker(CauseKind.GreatestLag, to, Link: link), least, ofFinish);
+            }
+        }
     }
 
     private void AddStations(int stage, int minute, List<Blocker> blockers)

@@ -27,8 +27,8 @@ public sealed class CauseFinder
         compiled = context.Compiled;
         occupancy = context.Occupancy;
         explained = new StartCause?[schedule.Problem.Stages.Count];
-        relaxation = new Relaxation(context);
         blockers = new Blockers(context);
+        relaxation = new Relaxation(context, blockers);
         acceptedRanks = (acceptedOrder ?? []).Select((stage, rank) => (stage, rank)).ToDictionary(pair => pair.stage, pair => pair.rank);
     }
 
@@ -61,7 +61,7 @@ public sealed class CauseFinder
         var all = inTheWay.Concat(blockers.BesideTheMinuteBefore(stage)).ToList();
         return OneOf(stage, inTheWay) ?? OneHolder(stage, inTheWay) ?? Fewest(stage, inTheWay)
             ?? OneOf(stage, all) ?? Fewest(stage, all) ?? Fewest(stage, [.. all.Union(blockers.Everything(stage))], allTheWay: true)
-            ?? Alone(all[0]);
+            ?? Alone(all.Concat(blockers.Everything(stage)).First());
     }
 
     /// <summary>
@@ -140,6 +140,7 @@ public sealed class CauseFinder
     {
         var spec = compiled.Problem.Stages[stage];
         return compiled.GluedNext[stage] < 0 && !spec.StaysSetUp && !compiled.HasSittings
+            && !compiled.GreatestLags.HoldsBack[stage]
             && !compiled.Problem.Graph.Incoming(stage).ToArray().Any(link => !compiled.HoldsStart(link));
     }
 
@@ -155,7 +156,7 @@ public sealed class CauseFinder
 
     private int NextInChain(int stage, StartCause cause) => cause.Cause.Kind switch
     {
-        CauseKind.Predecessor or CauseKind.StationHeld or CauseKind.AcceptedOrder => cause.Cause.Stage,
+        CauseKind.Predecessor or CauseKind.GreatestLag or CauseKind.StationHeld or CauseKind.AcceptedOrder => cause.Cause.Stage,
         CauseKind.ClosedHours or CauseKind.Presence or CauseKind.MinimumBlock or CauseKind.SettingUp => LastBefore(stage),
         _ => -1,
     };

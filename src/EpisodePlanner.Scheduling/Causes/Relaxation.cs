@@ -7,7 +7,7 @@ namespace EpisodePlanner.Scheduling.Causes;
 /// away. Looks only at the time between what still binds it and its present finish: with the same stations an earlier
 /// start never finishes later. Under a long backlog it looks back two weeks, unless asked to look back all the way.
 /// </summary>
-internal sealed class Relaxation(CauseContext context)
+internal sealed class Relaxation(CauseContext context, Blockers blockers)
 {
     private readonly BenchSchedule schedule = context.Schedule;
     private readonly CompiledProblem compiled = context.Compiled;
@@ -48,7 +48,7 @@ internal sealed class Relaxation(CauseContext context)
         var leastFinish = 0;
         foreach (var link in compiled.Problem.Graph.Incoming(stage))
         {
-            if (without.Any(b => b.Link == link))
+            if (without.Any(b => b.Kind == CauseKind.Predecessor && b.Link == link))
             {
                 continue;
             }
@@ -57,6 +57,12 @@ internal sealed class Relaxation(CauseContext context)
             var bound = compiled.WithLag(link, compiled.LeavesFinish(link) ? schedule.Finish(from) : schedule.Start(from));
             ref var held = ref compiled.HoldsStart(link) ? ref earliest : ref leastFinish;
             held = Math.Max(held, bound);
+        }
+
+        foreach (var lag in blockers.GreatestLags(stage).Where(lag => !without.Contains(lag.Blocker)))
+        {
+            ref var held = ref lag.OfFinish ? ref leastFinish : ref earliest;
+            held = Math.Max(held, lag.Least);
         }
 
         return (earliest, leastFinish);

@@ -12,6 +12,12 @@ public enum CauseKind
     /// <summary>A stage it waits for. Relaxed: without that link.</summary>
     Predecessor,
 
+    /// <summary>
+    /// A stage that must follow it soon and can't earlier, so that it waits for that one. Relaxed: without the greatest lag
+    /// of that link.
+    /// </summary>
+    GreatestLag,
+
     /// <summary>A station taken by another stage. Relaxed: as if that stage did not take that station.</summary>
     StationHeld,
 
@@ -36,9 +42,9 @@ public enum CauseKind
 
 /// <summary>One thing that holds a stage back.</summary>
 /// <param name="Kind">What it is; says which of the others are used, −1 where not.</param>
-/// <param name="Stage">The stage that is waited for or that holds the station.</param>
+/// <param name="Stage">The stage that is waited for, that must follow soon, or that holds the station.</param>
 /// <param name="Station">The station that is held or closed.</param>
-/// <param name="Link">The link to the stage waited for; −1 where the stage follows it without a gap.</param>
+/// <param name="Link">The link to the stage waited for, or to the one that must follow soon; −1 where the stage follows it without a gap.</param>
 /// <param name="Limit">The limit that is closed.</param>
 public readonly record struct Blocker(CauseKind Kind, int Stage = -1, int Station = -1, int Link = -1, int Limit = -1);
 

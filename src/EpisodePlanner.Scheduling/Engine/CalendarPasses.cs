@@ -16,13 +16,8 @@ internal sealed class CalendarPasses
         var state = new BenchState(compiled);
         placer = new StagePlacer(state);
         latest = new LatestStarts(compiled, placer);
-        EarlyStart = new int[compiled.StageCount];
-        EarlyFinish = new int[compiled.StageCount];
-        Place(isBegun: true);
-
-        // Where people are set up now binds their work that is going on; other work may have people of its own.
-        state.Clear();
-        Place(isBegun: false);
+        var early = new EarlyDates(compiled, state, placer);
+        (EarlyStart, EarlyFinish, Unkept) = (early.Start, early.Finish, early.Unkept);
     }
 
     public CompiledProblem Compiled => compiled;
@@ -31,30 +26,36 @@ internal sealed class CalendarPasses
 
     public int[] EarlyFinish { get; }
 
+    /// <summary>By stage: the link whose greatest lag no moment keeps; −1 for none.</summary>
+    public int[] Unkept { get; }
+
     /// <summary>The latest starts and finishes that keep every stage's own limit and all links.</summary>
     /// <param name="latestFinish">By stage: when it must be finished.</param>
     public (int[] Start, int[] Finish) Late(int[] latestFinish)
     {
         var (starts, finishes) = (new int[compiled.StageCount], new int[compiled.StageCount]);
-        foreach (var stage in compiled.Problem.Graph.Order.Reverse())
+        var caps = new LateCaps(compiled, latestFinish);
+        do
         {
-            if (EarlyStart[stage] == Never)
+            foreach (var stage in compiled.Problem.Graph.Order.Reverse())
             {
-                (starts[stage], finishes[stage]) = (Never, Never);
-                continue;
+                (starts[stage], finishes[stage]) = EarlyStart[stage] == Never ? (Never, Never) : Latest(stage, caps, starts, finishes);
             }
-
-            var (startBound, finishBound) = (int.MaxValue, latestFinish[stage]);
-            foreach (var link in compiled.Problem.Graph.Outgoing(stage))
-            {
-                Tighten(link, starts, finishes, ref startBound, ref finishBound);
-            }
-
-            (starts[stage], finishes[stage]) =
-                latest.Find(stage, EarlyStart[stage], EarlyFinish[stage], startBound, finishBound);
         }
+        while (caps.Lower(starts, finishes));
 
         return (starts, finishes);
+    }
+
+    private (int Start, int Finish) Latest(int stage, LateCaps caps, int[] starts, int[] finishes)
+    {
+        var (startBound, finishBound) = (caps.Start(stage), caps.Finish(stage));
+        foreach (var link in compiled.Problem.Graph.Outgoing(stage))
+        {
+            Tighten(link, starts, finishes, ref startBound, ref finishBound);
+        }
+
+        return latest.Find(stage, EarlyStart[stage], EarlyFinish[stage], startBound, finishBound);
     }
 
     /// <summary>How much later each finish may be without moving any early date or the end.</summary>
@@ -69,7 +70,8 @@ internal sealed class CalendarPasses
                 slack = Math.Min(slack, Slack(link));
             }
 
-            floats[stage] = slack == int.MaxValue ? end - EarlyFinish[stage] : slack;
+            slack = slack == int.MaxValue ? end - EarlyFinish[stage] : slack;
+            floats[stage] = Math.Min(slack, SlackToGreatestLags(stage));
         }
 
         return floats;
@@ -79,52 +81,63 @@ internal sealed class CalendarPasses
     public bool[] Critical(int end)
     {
         var critical = new bool[compiled.StageCount];
-        foreach (var stage in compiled.Problem.Graph.Order.Reverse())
+        for (var goesOn = true; goesOn;)
         {
-            critical[stage] |= EarlyFinish[stage] == end && EarlyStart[stage] != Never;
-            if (!critical[stage] || compiled.Begun[stage])
+            goesOn = false;
+            foreach (var stage in compiled.Problem.Graph.Order.Reverse())
             {
-                continue;
-            }
-
-            foreach (var link in compiled.Problem.Graph.Incoming(stage))
-            {
-                critical[compiled.LinkFrom[link]] |= IsDriving(link);
+                critical[stage] |= EarlyFinish[stage] == end && EarlyStart[stage] != Never;
+                goesOn |= critical[stage] && MarkWhatDecides(stage, critical);
             }
         }
 
         return critical;
     }
 
-    private void Place(bool isBegun)
+    /// <summary>Whether what decides a stage's dates was found among those that come after it, so that these are traced too.</summary>
+    private bool MarkWhatDecides(int stage, bool[] critical)
     {
-        foreach (var stage in compiled.Problem.Graph.Order)
+        foreach (var link in compiled.Begun[stage] ? [] : compiled.Problem.Graph.Incoming(stage))
         {
-            if (compiled.Begun[stage] == isBegun)
+            critical[compiled.LinkFrom[link]] |= IsDriving(link);
+        }
+
+        var isNew = false;
+        foreach (var link in compiled.GreatestLags.Count > 0 ? compiled.Problem.Graph.Outgoing(stage) : [])
+        {
+            if (!critical[compiled.LinkTo[link]] && MovesLater(link))
             {
-                (EarlyStart[stage], EarlyFinish[stage]) = Earliest(stage);
+                critical[compiled.LinkTo[link]] = isNew = true;
             }
         }
+
+        return isNew;
     }
 
-    private (int Start, int Finish) Earliest(int stage)
+    /// <summary>Whether a greatest lag decides the date of the stage it leaves from.</summary>
+    private bool MovesLater(int link)
     {
-        if (!compiled.TryBounds(stage, EarlyStart, EarlyFinish, out var earliest, out var leastFinish))
+        var to = compiled.LinkTo[link];
+        return compiled.GreatestLags.IsAny(link) && EarlyStart[to] != Never
+            && SlackToGreatestLag(link, to) == 0 && !compiled.Problem.Graph.Incoming(compiled.LinkFrom[link]).ToArray().Any(IsDriving);
+    }
+
+    private int SlackToGreatestLags(int stage)
+    {
+        var slack = int.MaxValue;
+        foreach (var link in EarlyStart[stage] != Never && compiled.GreatestLags.Binds[stage] ? compiled.Problem.Graph.Incoming(stage) : [])
         {
-            return (Never, Never);
+            slack = compiled.GreatestLags.IsAny(link) ? Math.Min(slack, SlackToGreatestLag(link, stage)) : slack;
         }
 
-        var (start, finish) = (Never, int.MaxValue);
-        for (var mode = 0; mode < compiled.Modes[stage].Length; mode++)
-        {
-            if (placer.TryPlace(stage, mode, earliest, leastFinish, parts)
-                && (parts[^1].End, parts[0].Start).CompareTo((finish, start)) < 0)
-            {
-                (start, finish) = (parts[0].Start, parts[^1].End);
-            }
-        }
+        return slack;
+    }
 
-        return start == Never ? (Never, Never) : (start, finish);
+    private int SlackToGreatestLag(int link, int to)
+    {
+        var from = compiled.LinkFrom[link];
+        var leaves = compiled.LeavesFinish(link) ? EarlyFinish[from] : EarlyStart[from];
+        return compiled.GreatestLags.Latest(link, leaves) - compiled.Arrives(link, EarlyStart[to], EarlyFinish[to]);
     }
 
     private bool IsDriving(int link)

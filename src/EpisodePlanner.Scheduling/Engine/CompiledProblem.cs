@@ -21,6 +21,14 @@ internal sealed class CompiledProblem
         LagHours = [.. problem.Links.Select(l => l.LagHours)];
         TidyByMark = [0, .. problem.Stations.Select(s => s.TidyMinutes)];
         SetUpByMark = [0, .. problem.Stations.Select(s => s.SetUpMinutes)];
+        GreatestLags = new GreatestLags(problem);
+        StageOfUnload = [.. Enumerable.Range(0, stages.Count).Where(i => Kinds[i] == StageKind.Run && stages[i].UnloadTakesHands && stages[i].UnloadMinutes > 0)];
+        UnloadItem = [.. Enumerable.Repeat(-1, stages.Count)];
+        for (var unload = 0; unload < StageOfUnload.Length; unload++)
+        {
+            UnloadItem[StageOfUnload[unload]] = stages.Count + unload;
+        }
+
         HasSittings = problem.Stations.Any(s => s.SetUpMinutes + s.TidyMinutes > 0);
         SittingAtStart = HasSittings ? [.. Sitting()] : [];
         WaitingFor = new int[stages.Count];
@@ -38,6 +46,15 @@ internal sealed class CompiledProblem
     public BenchProblem Problem { get; }
 
     public int StageCount => Kinds.Length;
+
+    /// <summary>How many items a list has: every stage, then every unload that takes hands.</summary>
+    public int ItemCount => StageCount + StageOfUnload.Length;
+
+    /// <summary>The runs whose unloads are items of their own.</summary>
+    public int[] StageOfUnload { get; }
+
+    /// <summary>By stage: the item of its unload; −1 for none.</summary>
+    public int[] UnloadItem { get; }
 
     public StageKind[] Kinds { get; }
 
@@ -65,6 +82,8 @@ internal sealed class CompiledProblem
     public int[] Lags { get; }
 
     public IntervalCalendar?[] LagHours { get; }
+
+    public GreatestLags GreatestLags { get; }
 
     /// <summary>By the mark of <see cref="FreeTime"/>: minutes of tidying at a place.</summary>
     public int[] TidyByMark { get; }
@@ -129,6 +148,36 @@ internal sealed class CompiledProblem
     public int WithoutLag(int link, int moment) =>
         LagHours[link] is { } hours ? hours.LatestStart(moment, Lags[link]) ?? 0 : moment - Lags[link];
 
+    /// <summary>When a wait that begins at a minute is over; −1 where its hours end before.</summary>
+    public int WaitEnd(int stage, int start)
+    {
+        var wait = Problem.Stages[stage];
+        return wait.WaitHours is { } hours ? hours.Finish(start, wait.Minutes) ?? -1 : start + wait.Minutes;
+    }
+
+    /// <summary>What must come later, and by which moment, for the earlier end of a link to come no sooner than a moment.</summary>
+    /// <returns>The stage, or the work that it is glued to; the least moment; whether that is one of its finish.</returns>
+    public (int Stage, int Least, bool OfFinish) Host(int link, int moment)
+    {
+        var (stage, ofFinish) = (LinkFrom[link], LeavesFinish(link));
+        var host = GreatestLags.Host(stage);
+        return host == stage ? (stage, moment, ofFinish) : (host, ofFinish ? FirstStartEnding(stage, moment) : moment, true);
+    }
+
+    /// <summary>The first start from which a wait lasts until a moment.</summary>
+    private int FirstStartEnding(int wait, int moment)
+    {
+        var (from, to) = (0, Math.Max(0, moment));
+        while (from < to)
+        {
+            var middle = from + ((to - from) / 2);
+            var isEarly = WaitEnd(wait, middle) is >= 0 and var end && end < moment;
+            (from, to) = isEarly ? (middle + 1, to) : (from, middle);
+        }
+
+        return to;
+    }
+
     /// <summary>The earliest start and the least finish that links and dates ask of a stage.</summary>
     /// <param name="stage">The stage.</param>
     /// <param name="starts">When the stages it waits for start; −1 for never.</param>
@@ -178,4 +227,34 @@ internal sealed class CompiledProblem
 
         return Math.Max(0, moment + Lags[link]);
     }
+
+    /// <summary>By how many minutes a placement comes too late for the greatest lags that lead to its stage; 0 where it does not.</summary>
+    public int Excess(int stage, int start, int finish, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
+    {
+        var most = 0;
+        if (GreatestLags.Binds[stage])
+        {
+            foreach (var link in Problem.Graph.Incoming(stage))
+            {
+                most = Math.Max(most, ExcessOf(link, start, finish, starts, finishes));
+            }
+        }
+
+        return most;
+    }
+
+    /// <summary>The same for one link; 0 where it has no greatest lag.</summary>
+    public int ExcessOf(int link, int start, int finish, ReadOnlySpan<int> starts, ReadOnlySpan<int> finishes)
+    {
+        if (!GreatestLags.IsAny(link))
+        {
+            return 0;
+        }
+
+        var leaves = LeavesFinish(link) ? finishes[LinkFrom[link]] : starts[LinkFrom[link]];
+        return Math.Max(0, Arrives(link, start, finish) - GreatestLags.Latest(link, leaves));
+    }
+
+    /// <summary>The end that a link holds.</summary>
+    public int Arrives(int link, int start, int finish) => HoldsStart(link) ? start : finish;
 }

@@ -3,22 +3,23 @@ using EpisodePlanner.Scheduling.Networks;
 namespace EpisodePlanner.Scheduling.Engine;
 
 /// <summary>
-/// Keys for serial generation, lower first: one per stage, then one per stage for the unloads of runs. Ties go to the
+/// Keys for serial generation, lower first: one per stage, then one for each unload that takes hands. Ties go to the
 /// stage that comes first.
 /// </summary>
 internal static class PriorityRules
 {
     /// <summary>Stages in the order the maker accepted; the others after them.</summary>
-    public static int[] Accepted(CompiledProblem compiled, IReadOnlyList<int> order) => WithUnloads(Ranks(compiled, order));
+    public static int[] Accepted(CompiledProblem compiled, IReadOnlyList<int> order) => WithUnloads(compiled, Ranks(compiled, order));
 
     /// <summary>The rules in the order in which they are tried; each is computed when it is asked for.</summary>
     /// <param name="network">The network.</param>
     /// <param name="lateForDue">The latest starts that keep due dates; the earliest start where none does.</param>
     public static IEnumerable<(string Rule, int[] Keys)> All(WorkshopNetwork network, int[] lateForDue)
     {
-        yield return ("least time to its due date", WithUnloads(lateForDue));
-        yield return ("least time to the end", WithUnloads([.. network.LateStart]));
-        yield return ("first possible", WithUnloads([.. network.EarlyStart]));
+        var compiled = network.Passes.Compiled;
+        yield return ("least time to its due date", WithUnloads(compiled, lateForDue));
+        yield return ("least time to the end", WithUnloads(compiled, [.. network.LateStart]));
+        yield return ("first possible", WithUnloads(compiled, [.. network.EarlyStart]));
     }
 
     private static int[] Ranks(CompiledProblem compiled, IReadOnlyList<int> order)
@@ -33,5 +34,5 @@ internal static class PriorityRules
     }
 
     /// <summary>The unload of a run goes as its load does.</summary>
-    private static int[] WithUnloads(int[] keys) => [.. keys, .. keys];
+    private static int[] WithUnloads(CompiledProblem compiled, int[] keys) => [.. keys, .. compiled.StageOfUnload.Select(run => keys[run])];
 }

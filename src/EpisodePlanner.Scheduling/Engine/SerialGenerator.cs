@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace EpisodePlanner.Scheduling.Engine;
 
 /// <summary>
@@ -17,57 +15,100 @@ internal sealed class SerialGenerator
     private readonly CompiledProblem compiled;
     private readonly BenchState state;
     private readonly StagePlacer placer;
-    private readonly int[] waitingFor;
-    private readonly int[] starts;
-    private readonly int[] finishes;
+    private readonly BenchTimes times;
+    private readonly ModeChoice choice;
+    private readonly LagKeeper lags;
     private readonly PartStore store;
     private readonly int[] unloadPending;
     private readonly List<int> order = [];
     private readonly PriorityQueue<int, long> ready = new();
-    private List<SchedulePart> best = [];
-    private List<SchedulePart> trial = [];
 
-    public SerialGenerator(CompiledProblem compiled)
+    /// <param name="compiled">The problem.</param>
+    /// <param name="unkept">By stage: the link whose greatest lag no schedule keeps; −1 for none.</param>
+    public SerialGenerator(CompiledProblem compiled, ReadOnlySpan<int> unkept)
     {
         this.compiled = compiled;
         state = new BenchState(compiled);
         placer = new StagePlacer(state);
-        waitingFor = new int[compiled.StageCount];
-        starts = new int[compiled.StageCount];
-        finishes = new int[compiled.StageCount];
+        times = new BenchTimes(compiled.StageCount);
+        choice = new ModeChoice(compiled, placer);
+        lags = new LagKeeper(compiled, placer, unkept);
         store = new PartStore(compiled.StageCount);
         unloadPending = new int[compiled.Problem.Stations.Count];
     }
 
     /// <summary>When the stages of the last schedule start; −1 where unplaced.</summary>
-    public ReadOnlySpan<int> Starts => starts;
+    public ReadOnlySpan<int> Starts => times.Starts;
 
     /// <summary>When they are finished; −1 where unplaced.</summary>
-    public ReadOnlySpan<int> Finishes => finishes;
+    public ReadOnlySpan<int> Finishes => times.Finishes;
 
-    /// <summary>Makes one schedule.</summary>
-    /// <param name="keys">By stage, then by stage once more for the unloads of runs: lower goes first.</param>
-    public void Generate(ReadOnlySpan<int> keys)
+    /// <summary>When the items of the last schedule are done: stages, then unloads; far off where unplaced.</summary>
+    public void WriteItems(Span<int> done)
+    {
+        var never = compiled.Problem.Horizon + 1;
+        for (var stage = 0; stage < compiled.StageCount; stage++)
+        {
+            done[stage] = times.Finishes[stage] == None ? never : times.Finishes[stage];
+        }
+
+        for (var item = compiled.StageCount; item < done.Length; item++)
+        {
+            var run = compiled.StageOfUnload[item - compiled.StageCount];
+            done[item] = done[run];
+            done[run] = times.Finishes[run] == None ? never : times.Starts[run];
+        }
+    }
+
+    /// <summary>Makes one schedule; where greatest lags ask for it, by decoding the list several times.</summary>
+    /// <param name="keys">By item, stages and then unloads: lower goes first.</param>
+    /// <param name="latest">By stage: a later finish makes the schedule useless, so that it ends there.</param>
+    /// <param name="made">How often the list was decoded; each counts as a schedule.</param>
+    /// <returns>Whether the schedule is complete.</returns>
+    public bool TryGenerate(ReadOnlySpan<int> keys, ReadOnlySpan<int> latest, out int made)
+    {
+        made = 0;
+        lags.Begin();
+        do
+        {
+            made++;
+            if (!TryDecode(keys, latest))
+            {
+                return false;
+            }
+        }
+        while (lags.TryAgain(times));
+
+        return true;
+    }
+
+    private bool TryDecode(ReadOnlySpan<int> keys, ReadOnlySpan<int> latest)
     {
         Reset(keys);
-        while (ready.TryDequeue(out var item, out _))
+        while (!lags.MustRestart && ready.TryDequeue(out var item, out _))
         {
             if (item >= compiled.StageCount)
             {
-                PlaceUnload(item - compiled.StageCount, keys);
+                PlaceUnload(compiled.StageOfUnload[item - compiled.StageCount], keys);
             }
-            else if (starts[item] == None)
+            else if (times.Starts[item] == None)
             {
                 Place(item, keys);
+                if (times.Finishes[item] > latest[item])
+                {
+                    return false;
+                }
             }
         }
+
+        return true;
     }
 
     /// <summary>The last schedule as an immutable result.</summary>
     public BenchSchedule ToSchedule()
     {
-        var (first, parts) = store.ToColumns(finishes);
-        return new BenchSchedule(compiled.Problem, first, parts, [.. order.Where(stage => finishes[stage] != None)]);
+        var (first, parts) = store.ToColumns(times.Finishes);
+        return new BenchSchedule(compiled.Problem, first, parts, [.. order.Where(stage => times.Finishes[stage] != None)]);
     }
 
     private void Reset(ReadOnlySpan<int> keys)
@@ -76,16 +117,13 @@ internal sealed class SerialGenerator
         store.Clear();
         order.Clear();
         ready.Clear();
-        starts.AsSpan().Fill(None);
-        finishes.AsSpan().Fill(None);
         unloadPending.AsSpan().Fill(None);
-        compiled.WaitingFor.CopyTo(waitingFor, 0);
+        times.Reset(compiled.WaitingFor);
         for (var stage = 0; stage < compiled.StageCount; stage++)
         {
-            if (waitingFor[stage] == 0)
+            if (times.WaitingFor[stage] == 0)
             {
-                // Work that is going on stays where it is, so it is placed before anything else.
-                ready.Enqueue(stage, Priority(compiled.Begun[stage] ? int.MinValue : keys[stage], stage));
+                MakeReady(stage, keys);
             }
         }
     }
@@ -93,16 +131,33 @@ internal sealed class SerialGenerator
     /// <summary>By key, then by item.</summary>
     private static long Priority(int key, int item) => ((long)key << 32) | (uint)item;
 
+    /// <summary>
+    /// Work that is going on stays where it is, so it is placed before anything else; what must follow something soon
+    /// is placed before whatever could take its time.
+    /// </summary>
+    private void MakeReady(int stage, ReadOnlySpan<int> keys)
+    {
+        var key = compiled.Begun[stage] ? int.MinValue : compiled.GreatestLags.Binds[stage] ? int.MinValue + 1 : keys[stage];
+        ready.Enqueue(stage, Priority(key, stage));
+    }
+
     private void Place(int stage, ReadOnlySpan<int> keys)
     {
         UnloadMachinesWantedBy(stage, keys);
-        if (!compiled.TryBounds(stage, starts, finishes, out var earliest, out var leastFinish) || !TryBestMode(stage, earliest, leastFinish))
+        if (lags.IsGivenUp(stage) || !compiled.TryBounds(stage, times.Starts, times.Finishes, out var earliest, out var leastFinish)
+            || !(TryFind(stage, earliest, leastFinish) || TryFindWithoutLags(stage, earliest, leastFinish)))
         {
             return;
         }
 
+        if (choice.Excess > 0)
+        {
+            lags.ComesTooLate(stage, choice.Parts[0].Start, choice.Parts[^1].End, times);
+            return;
+        }
+
         order.Add(stage);
-        starts[stage] = best[0].Start;
+        times.Starts[stage] = choice.Parts[0].Start;
         if (compiled.Kinds[stage] == StageKind.Run)
         {
             CommitRun(stage, keys);
@@ -110,30 +165,30 @@ internal sealed class SerialGenerator
         }
 
         Commit(stage);
-        Finish(stage, best[^1].End, keys);
+        Finish(stage, choice.Parts[^1].End, keys);
     }
 
-    private bool TryBestMode(int stage, int earliest, int leastFinish)
+    /// <summary>The earliest moment from which whatever must follow soon still can.</summary>
+    private bool TryFind(int stage, int earliest, int leastFinish)
     {
-        var found = false;
-        for (var mode = 0; mode < compiled.Modes[stage].Length; mode++)
+        lags.Apply(stage, ref earliest, ref leastFinish);
+        while (choice.TryFind(stage, earliest, leastFinish, times))
         {
-            if (placer.TryPlace(stage, mode, earliest, leastFinish, trial) && (!found || IsBetter(trial, best)))
+            if (!lags.MustComeLater(stage, choice.Parts[0], choice.Parts[^1], times, ref earliest, ref leastFinish))
             {
-                (best, trial) = (trial, best);
-                found = true;
+                return true;
             }
         }
 
-        return found;
+        return false;
     }
 
-    private static bool IsBetter(List<SchedulePart> left, List<SchedulePart> right) =>
-        (left[^1].End, left[0].Start).CompareTo((right[^1].End, right[0].Start)) < 0;
+    private bool TryFindWithoutLags(int stage, int earliest, int leastFinish) =>
+        lags.GiveUpWhatWasInVain(stage) && !lags.MustRestart && choice.TryFind(stage, earliest, leastFinish, times);
 
     private void Commit(int stage)
     {
-        var parts = CollectionsMarshal.AsSpan(best);
+        var parts = choice.Parts;
         var mode = compiled.Modes[stage][parts[0].Mode];
         var staysSetUp = compiled.StaysSetUp[stage];
         foreach (var part in parts)
@@ -157,7 +212,7 @@ internal sealed class SerialGenerator
 
     private void CommitRun(int stage, ReadOnlySpan<int> keys)
     {
-        var (load, run, unload) = (best[0], best[1], best[2]);
+        var (load, run, unload) = (choice.Parts[0], choice.Parts[1], choice.Parts[2]);
         var mode = compiled.Modes[stage][load.Mode];
         if (compiled.Problem.Stages[stage].LoadTakesHands)
         {
@@ -167,14 +222,15 @@ internal sealed class SerialGenerator
         var mustFollowNow = state.Taken(mode.Machine).NextStart(run.End) < int.MaxValue;
         state.Take(mode.Machine, load.Start, run.End, FreeTime.NoPlace);
         store.Add(stage, [load, run]);
-        if (mustFollowNow || !TakesHandsToUnload(stage))
+        if (mustFollowNow || compiled.GreatestLags.Binds[stage] || !TakesHandsToUnload(stage))
         {
             CommitUnload(stage, mode.Machine, unload, keys);
             return;
         }
 
         unloadPending[mode.Machine] = stage;
-        ready.Enqueue(compiled.StageCount + stage, Priority(keys[compiled.StageCount + stage], compiled.StageCount + stage));
+        var item = compiled.UnloadItem[stage];
+        ready.Enqueue(item, Priority(keys[item], item));
     }
 
     private void PlaceUnload(int stage, ReadOnlySpan<int> keys)
@@ -201,11 +257,7 @@ internal sealed class SerialGenerator
         Finish(stage, unload.End, keys);
     }
 
-    private bool TakesHandsToUnload(int stage)
-    {
-        var spec = compiled.Problem.Stages[stage];
-        return spec.UnloadTakesHands && spec.UnloadMinutes > 0;
-    }
+    private bool TakesHandsToUnload(int stage) => compiled.UnloadItem[stage] >= 0;
 
     private void TakeHands(CompiledMode mode, SchedulePart part)
     {
@@ -237,13 +289,13 @@ internal sealed class SerialGenerator
 
     private void Finish(int stage, int finish, ReadOnlySpan<int> keys)
     {
-        finishes[stage] = finish;
+        times.Finishes[stage] = finish;
         foreach (var link in compiled.Problem.Graph.Outgoing(stage))
         {
             var next = compiled.LinkTo[link];
-            if (--waitingFor[next] == 0 && starts[next] == None)
+            if (--times.WaitingFor[next] == 0 && times.Starts[next] == None)
             {
-                ready.Enqueue(next, Priority(keys[next], next));
+                MakeReady(next, keys);
             }
         }
 
@@ -255,11 +307,10 @@ internal sealed class SerialGenerator
 
     private void PlaceGlued(int wait, int start, ReadOnlySpan<int> keys)
     {
-        best.Clear();
-        best.Add(new SchedulePart(PartKind.Wait, start, placer.WaitEnd(wait, start), 0));
+        choice.SetWait(start, compiled.WaitEnd(wait, start));
         order.Add(wait);
-        starts[wait] = start;
+        times.Starts[wait] = start;
         Commit(wait);
-        Finish(wait, best[^1].End, keys);
+        Finish(wait, choice.Parts[^1].End, keys);
     }
 }

@@ -58,13 +58,6 @@ internal sealed class StagePlacer
         return TryPlace(stage, mode, enough, parts);
     }
 
-    /// <summary>When a wait that begins at a minute is over; −1 where its hours end before.</summary>
-    public int WaitEnd(int stage, int start)
-    {
-        var wait = compiled.Problem.Stages[stage];
-        return wait.WaitHours is { } hours ? hours.Finish(start, wait.Minutes) ?? -1 : start + wait.Minutes;
-    }
-
     private bool TryAttended(int stage, int mode, int earliest, List<SchedulePart> parts)
     {
         var chosen = compiled.Modes[stage][mode];
@@ -159,7 +152,7 @@ internal sealed class StagePlacer
     /// </summary>
     private int EndOfConflict(int wait, int start)
     {
-        var end = WaitEnd(wait, start);
+        var end = compiled.WaitEnd(wait, start);
         if (end < 0 || end > state.Horizon)
         {
             return state.Horizon + 1;
@@ -180,7 +173,7 @@ internal sealed class StagePlacer
     private bool TryWait(int stage, int mode, int earliest, List<SchedulePart> parts)
     {
         var start = earliest;
-        while (WaitEnd(stage, start) is >= 0 and var end)
+        while (compiled.WaitEnd(stage, start) is >= 0 and var end)
         {
             var conflict = -1;
             foreach (var station in compiled.Modes[stage][mode].Holdable)

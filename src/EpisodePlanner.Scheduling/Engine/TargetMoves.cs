@@ -7,8 +7,8 @@ internal sealed class TargetMoves(Targets targets, ulong seed)
     private const int Tries = 32;
     private readonly SplitMix random = new(seed);
 
-    /// <summary>Another order like the given one; false where no move was found.</summary>
-    public bool TryNext(int[] order, out int[] moved)
+    /// <summary>Writes another order like the given one; false where no move was found.</summary>
+    public bool TryNext(ReadOnlySpan<int> order, Span<int> moved)
     {
         for (var i = 0; i < Tries && order.Length > 1; i++)
         {
@@ -16,16 +16,15 @@ internal sealed class TargetMoves(Targets targets, ulong seed)
             var to = Math.Clamp(from - Reach + random.Below((2 * Reach) + 1), 0, order.Length - 1);
             if (from != to && IsAllowed(order, from, to))
             {
-                moved = Move(order, from, to);
+                Move(order, from, to, moved);
                 return true;
             }
         }
 
-        moved = order;
         return false;
     }
 
-    private bool IsAllowed(int[] order, int from, int to)
+    private bool IsAllowed(ReadOnlySpan<int> order, int from, int to)
     {
         for (var place = Math.Min(from, to); place <= Math.Max(from, to); place++)
         {
@@ -39,11 +38,18 @@ internal sealed class TargetMoves(Targets targets, ulong seed)
         return true;
     }
 
-    private static int[] Move(int[] order, int from, int to)
+    private static void Move(ReadOnlySpan<int> order, int from, int to, Span<int> moved)
     {
-        var list = order.ToList();
-        list.RemoveAt(from);
-        list.Insert(to, order[from]);
-        return [.. list];
+        order.CopyTo(moved);
+        if (from < to)
+        {
+            order[(from + 1)..(to + 1)].CopyTo(moved[from..]);
+        }
+        else
+        {
+            order[to..from].CopyTo(moved[(to + 1)..]);
+        }
+
+        moved[to] = order[from];
     }
 }

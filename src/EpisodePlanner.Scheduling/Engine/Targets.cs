@@ -15,6 +15,9 @@ internal sealed class Targets
     private readonly long[] latest;
     private readonly int[] before;
     private readonly int[] stagesByLateStart;
+    private readonly int[] ranks;
+    private readonly int[] stack;
+    private readonly int[] places;
 
     /// <summary>Finds the targets of a problem.</summary>
     /// <param name="compiled">The problem.</param>
@@ -34,9 +37,10 @@ internal sealed class Targets
         due = [.. wanted.Select(target => (long)target.Due)];
         firm = [.. wanted.Select(target => target.Firm)];
         group = [.. stages.Select(stage => compiled.Problem.Stages[stage].DueGroup)];
-        var needed = Ranks([.. Enumerable.Range(0, Count)]);
-        time = Times(needed);
-        latest = LatestStarts(needed, lateStart);
+        (ranks, stack, places) = (new int[compiled.StageCount], new int[compiled.StageCount], new int[Count + 2]);
+        WriteRanks([.. Enumerable.Range(0, Count)]);
+        time = Times(ranks);
+        latest = LatestStarts(ranks, lateStart);
         before = BeforeInGroup();
     }
 
@@ -77,29 +81,29 @@ internal sealed class Targets
         return [.. result, .. order.Where(target => !pulled.Contains(target))];
     }
 
-    /// <summary>Keys for an order of targets; among the stages of one target those with the least time go first.</summary>
-    public int[] Keys(int[] order)
+    /// <summary>Writes keys for an order of targets; among the stages of one target those with the least time go first.</summary>
+    public void Write(ReadOnlySpan<int> order, Span<int> keys)
     {
-        var rank = Ranks(order);
-        var next = new int[Count + 2];
+        WriteRanks(order);
+        places.AsSpan().Clear();
         foreach (var stage in stagesByLateStart)
         {
-            next[Math.Min(rank[stage], Count) + 1]++;
+            places[Math.Min(ranks[stage], Count) + 1]++;
         }
 
         for (var i = 0; i <= Count; i++)
         {
-            next[i + 1] += next[i];
+            places[i + 1] += places[i];
         }
 
-        var keys = new int[2 * compiled.StageCount];
         foreach (var stage in stagesByLateStart)
         {
-            keys[stage] = next[Math.Min(rank[stage], Count)]++;
-            keys[compiled.StageCount + stage] = keys[stage];
+            keys[stage] = places[Math.Min(ranks[stage], Count)]++;
+            if (compiled.UnloadItem[stage] is >= 0 and var unload)
+            {
+                keys[unload] = keys[stage];
+            }
         }
-
-        return keys;
     }
 
     private int Next(SortedSet<int> left, long now)
@@ -167,30 +171,30 @@ internal sealed class Targets
     }
 
     /// <summary>By stage: the place in the order of the first target that needs it; last where none does.</summary>
-    private int[] Ranks(int[] order)
+    private void WriteRanks(ReadOnlySpan<int> order)
     {
-        var rank = new int[compiled.StageCount];
-        rank.AsSpan().Fill(int.MaxValue);
-        var open = new Stack<int>();
+        ranks.AsSpan().Fill(int.MaxValue);
         for (var place = 0; place < order.Length; place++)
         {
-            open.Push(stages[order[place]]);
-            while (open.TryPop(out var stage))
+            var open = 0;
+            Open(stages[order[place]], place, ref open);
+            while (open > 0)
             {
-                if (rank[stage] != int.MaxValue)
+                foreach (var link in compiled.Problem.Graph.Incoming(stack[--open]))
                 {
-                    continue;
-                }
-
-                rank[stage] = place;
-                foreach (var link in compiled.Problem.Graph.Incoming(stage))
-                {
-                    open.Push(compiled.LinkFrom[link]);
+                    Open(compiled.LinkFrom[link], place, ref open);
                 }
             }
         }
+    }
 
-        return rank;
+    private void Open(int stage, int place, ref int open)
+    {
+        if (ranks[stage] == int.MaxValue)
+        {
+            ranks[stage] = place;
+            stack[open++] = stage;
+        }
     }
 
     /// <summary>By target: the elapsed minutes that the work takes which no target due earlier needs.</summary>

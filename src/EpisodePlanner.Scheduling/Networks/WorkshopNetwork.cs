@@ -5,7 +5,8 @@ namespace EpisodePlanner.Scheduling.Networks;
 
 /// <summary>
 /// The network of a bench problem: its links and hours with as many stations as anyone likes. Minutes from the moment of
-/// planning, −1 for a stage that can never be done. With stations open at all times it agrees with
+/// planning, −1 for a stage that can never be done. Greatest lags are kept: a stage that another one must follow soon is
+/// done late enough for that. With stations open at all times it agrees with
 /// <see cref="NetworkTimes"/>.
 /// </summary>
 public sealed class WorkshopNetwork
@@ -16,6 +17,7 @@ public sealed class WorkshopNetwork
         Problem = passes.Compiled.Problem;
         EarlyStart = [.. passes.EarlyStart];
         EarlyFinish = [.. passes.EarlyFinish];
+        UnkeptLink = [.. passes.Unkept];
         End = EarlyFinish.Length == 0 ? 0 : Math.Max(0, EarlyFinish.Max());
         var (lateStart, lateFinish) = passes.Late([.. Enumerable.Repeat(End, Problem.Stages.Count)]);
         LateStart = [.. lateStart];
@@ -47,6 +49,9 @@ public sealed class WorkshopNetwork
 
     /// <summary>By stage: how much later its finish may be, elapsed, without moving an early date of another stage or the end.</summary>
     public ImmutableArray<int> FreeFloat { get; }
+
+    /// <summary>By stage: the link whose greatest lag makes it impossible, as no moment keeps it; −1 for none.</summary>
+    public ImmutableArray<int> UnkeptLink { get; }
 
     /// <summary>By stage: whether driving links lead from it to the end.</summary>
     public ImmutableArray<bool> Critical { get; }

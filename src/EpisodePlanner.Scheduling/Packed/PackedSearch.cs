@@ -43,7 +43,7 @@ public static class PackedSearch
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(budget.Schedules, 1);
         var incumbent = new Incumbent(problem, objective, budget, progress, stop);
-        new PopulationSearch(problem, new ScheduleMaker(problem, incumbent, objective), objective, budget.Seed).Run();
+        PackedKernel.Search(problem, incumbent, objective, budget.Seed).Run();
         return incumbent.ToResult();
     }
 }

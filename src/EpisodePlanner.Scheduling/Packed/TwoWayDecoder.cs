@@ -1,3 +1,5 @@
+using EpisodePlanner.Scheduling.Lists;
+
 namespace EpisodePlanner.Scheduling.Packed;
 
 /// <summary>

@@ -72,7 +72,7 @@ internal static class BenchRules
             && wait is { Kind: StageKind.Wait, Modes.Count: 1, Begun: false, NotBefore: 0 }
             && input.Stages[wait.GluedTo] is { Kind: StageKind.Attended, Minutes: > 0 }
             && input.Stages.Count(other => other.GluedTo == wait.GluedTo) == 1
-            && input.Links.Where(link => link.To == index).Select(link => link with { AtMost = null })
+            && input.Links.Where(link => link.To == index).Select(link => link with { AtMost = link.AtMost < 0 ? link.AtMost : null })
                 .SequenceEqual([new BenchLink(wait.GluedTo, index, LinkKind.After)]);
     }
 
@@ -99,11 +99,17 @@ internal static class BenchRules
         {
             reasons.Add($"A link leads from {link.From} to {link.To}; there are {input.Stages.Count} stages.");
         }
-        else if (Math.Abs((long)link.Lag) > IntervalCalendar.MaximumMinute || (link.LagHours is not null && link.Lag < 0))
+        else if (IsTooLarge(link.Lag) || (link.LagHours is not null && link.Lag < 0))
         {
             reasons.Add($"The lag of {link.Lag} minutes before '{input.Stages[link.To].Name}' is too large, or negative in open minutes.");
         }
+        else if (IsTooLarge(link.AtMost ?? 0))
+        {
+            reasons.Add($"The greatest lag of {link.AtMost} minutes before '{input.Stages[link.To].Name}' is too large.");
+        }
     }
+
+    private static bool IsTooLarge(int lag) => Math.Abs((long)lag) > IntervalCalendar.MaximumMinute;
 
     private static bool InRange(int index, int count) => index >= 0 && index < count;
 }

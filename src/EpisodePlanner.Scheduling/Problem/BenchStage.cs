@@ -108,6 +108,10 @@ public sealed record BenchLink(int From, int To, LinkKind Kind)
     /// <summary>What the lag counts; null for elapsed minutes.</summary>
     public IntervalCalendar? LagHours { get; init; }
 
-    /// <summary>The greatest lag in elapsed minutes; null for none. Looked at by the checker and told in the plan.</summary>
+    /// <summary>
+    /// The greatest lag in elapsed minutes; null for none. The stage it leaves from starts late enough for it; where no
+    /// moment keeps it the stage that waits stays unplaced. Out of or into a stage that is going on it binds nothing, since
+    /// that one can't begin later any more; what is missed there is told.
+    /// </summary>
     public int? AtMost { get; init; }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EpisodePlanner.Scheduling.Engine;
+using EpisodePlanner.Scheduling.Lists;
 using EpisodePlanner.Scheduling.Networks;
 
 namespace EpisodePlanner.Scheduling;
@@ -16,7 +17,11 @@ public sealed record SearchBudget(int Schedules, ulong Seed = 1);
 /// <param name="Generated">How many schedules were generated.</param>
 public sealed record SearchResult(BenchSchedule Schedule, ImmutableArray<long> Row, string Rule, int Generated);
 
-/// <summary>Looks for a good bench schedule: several rules of priority, then small moves of the best list.</summary>
+/// <summary>
+/// Looks for a good bench schedule: several rules of priority, then small moves of the best order of targets, then a
+/// population whose members are crossed while these moves go on. A search with a larger budget goes on where one with a
+/// smaller budget ended.
+/// </summary>
 public static class BenchSearch
 {
     /// <summary>Looks until the budget is used up or it is told to stop; what it has by then is valid.</summary>
@@ -45,81 +50,12 @@ public static class BenchSearch
         IProgress<double>? progress = null,
         CancellationToken stop = default)
     {
-        var compiled = network.Passes.Compiled;
-        var best = new Incumbent(compiled, objective, budget, progress, stop);
-        var late = network.Passes.Late([.. network.Problem.Stages.Select(stage => Math.Min(stage.Due, network.Problem.Horizon))]).Start;
-        var targets = new Targets(compiled, late);
-        if (acceptedOrder is { Count: > 0 })
-        {
-            best.Offer("the accepted order", PriorityRules.Accepted(compiled, acceptedOrder));
-        }
-
-        var byDueDate = targets.ByModifiedDueDate();
-        var start = Better(targets, best, byDueDate, targets.FirmFirst(byDueDate));
-        foreach (var (rule, keys) in PriorityRules.All(network, late))
-        {
-            best.Offer(rule, keys);
-        }
-
-        Improve(targets, start.Order, start.Row, best, budget.Seed);
-        return best.ToResult();
-    }
-
-    private const string TargetRule = "what is due first";
-
-    private static (int[] Order, long[]? Row) Better(Targets targets, Incumbent best, int[] left, int[] right)
-    {
-        var (leftRow, rightRow) = (best.Offer(TargetRule, targets.Keys(left)), best.Offer(TargetRule, targets.Keys(right)));
-        return rightRow is not null && rightRow.AsSpan().SequenceCompareTo(leftRow) < 0 ? (right, rightRow) : (left, leftRow);
-    }
-
-    /// <summary>Moves targets while the budget lasts; of two orders the better one is moved further.</summary>
-    private static void Improve(Targets targets, int[] order, long[]? row, Incumbent best, ulong seed)
-    {
-        var moves = new TargetMoves(targets, seed);
-        while (row is not null && best.MayGoOn && moves.TryNext(order, out var moved))
-        {
-            if (best.Offer(TargetRule, targets.Keys(moved)) is { } after && after.AsSpan().SequenceCompareTo(row) <= 0)
-            {
-                (order, row) = (moved, after);
-            }
-        }
-    }
-
-    /// <summary>The best so far, within the budget.</summary>
-    private sealed class Incumbent(
-        CompiledProblem compiled, IScheduleObjective objective, SearchBudget budget, IProgress<double>? progress, CancellationToken stop)
-    {
-        private readonly SerialGenerator generator = new(compiled);
-        private long[]? row;
-        private BenchSchedule? schedule;
-        private string rule = "";
-        private int generated;
-
-        /// <summary>Whether another schedule may be made; the first always may.</summary>
-        public bool MayGoOn => generated == 0 || (generated < budget.Schedules && !stop.IsCancellationRequested);
-
-        /// <summary>Makes the schedule of a list and keeps it if it is the best; its row, or null where the budget is used up.</summary>
-        public long[]? Offer(string by, int[] keys)
-        {
-            if (!MayGoOn)
-            {
-                return null;
-            }
-
-            generator.Generate(keys);
-            generated++;
-            progress?.Report((double)generated / budget.Schedules);
-            var trial = new long[objective.Parts];
-            objective.Evaluate(generator.Starts, generator.Finishes, trial);
-            if (row is null || trial.AsSpan().SequenceCompareTo(row) < 0)
-            {
-                (row, schedule, rule) = (trial, generator.ToSchedule(), by);
-            }
-
-            return trial;
-        }
-
-        public SearchResult ToResult() => new(schedule!, [.. row!], rule, generated);
+        ArgumentOutOfRangeException.ThrowIfLessThan(budget.Schedules, 1);
+        var dice = new SplitMix(~budget.Seed);
+        var count = new BenchCount(budget.Schedules, progress, stop);
+        var kernel = new BenchKernel(network, objective, count, budget.Seed, acceptedOrder, dice);
+        var (durations, use) = BenchUse.Of(network.Passes.Compiled);
+        new PopulationSearch(kernel, new WindowCrossover(durations, use, dice), new ListMutation(kernel.Count, null, dice), dice).Run();
+        return kernel.ToResult();
     }
 }

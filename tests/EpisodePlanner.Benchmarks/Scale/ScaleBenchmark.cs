@@ -13,7 +13,7 @@ internal sealed class ScaleBenchmark : IBenchmark
     private const int WarmUpTasks = 200;
 
     /// <summary>Goals for 1,000 tasks, milliseconds.</summary>
-    private static readonly Dictionary<string, double> Goals = new() { ["one bench schedule"] = 5, ["whole plan"] = 100 };
+    private static readonly Dictionary<string, double> Goals = new() { ["one bench schedule"] = 5, ["whole plan"] = 50 };
 
     public string Name => "scale";
 
@@ -36,6 +36,11 @@ internal sealed class ScaleBenchmark : IBenchmark
             runs.Add(run);
             var verdict = run.Broken.Count == 0 ? "all keep every rule" : $"{run.Broken.Count} rules broken, such as: {run.Broken[0]}";
             page.WriteLine($"{Text(size)} tasks: {run.Says}.");
+            foreach (var line in run.Engine)
+            {
+                page.WriteLine($"  {line}.");
+            }
+
             page.WriteLine($"  {run.Checked} schedules checked independently: {verdict}.");
         }
 

@@ -35,6 +35,9 @@ internal sealed class ScaleRun
     /// <summary>What was measured, for people.</summary>
     public string Says { get; private set; } = "";
 
+    /// <summary>What the engine does, for people.</summary>
+    public IReadOnlyList<string> Engine { get; private set; } = [];
+
     /// <summary>The median of each step.</summary>
     public Dictionary<string, TimeSpan> Times { get; } = [];
 
@@ -64,6 +67,7 @@ internal sealed class ScaleRun
         Time("causes of all stages", () => Causes(plan.Schedule));
         Time("plan with all causes and chains", InFull);
         TimeSchedules(problem);
+        Engine = EngineRun.Measure(request, plan, Broken);
 
         var unplaced = Enumerable.Range(0, stages).Count(stage => !plan.Schedule.IsPlaced(stage));
         Says = $"{file.Length / 1e6:0.0} MB, {stages} stages, {problem.Links.Count} links, {plan.Episodes.Count} episodes, "

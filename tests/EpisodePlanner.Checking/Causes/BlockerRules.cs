@@ -11,6 +11,7 @@ internal static class BlockerRules
         CauseKind.Predecessor => IsGlue(problem, stage, blocker) ? null : CheckLink(problem, stage, blocker),
         CauseKind.StationHeld or CauseKind.AcceptedOrder => CheckHolder(problem, stage, blocker),
         CauseKind.ClosedHours => CheckHours(problem, blocker),
+        CauseKind.GreatestLag => CheckGreatestLag(problem, stage, blocker),
         _ => null,
     };
 
@@ -26,6 +27,7 @@ internal static class BlockerRules
         return new Relaxation
         {
             Links = Of(CauseKind.Predecessor).Select(b => b.Link).ToHashSet(),
+            GreatestLags = Of(CauseKind.GreatestLag).Select(b => b.Link).ToHashSet(),
             Held = Of(CauseKind.StationHeld).Concat(Of(CauseKind.AcceptedOrder)).Select(b => (b.Stage, b.Station)).ToHashSet(),
             Stations = Of(CauseKind.ClosedHours).Select(b => b.Station).ToHashSet(),
             Limits = Of(CauseKind.ClosedHours).Select(b => b.Limit).ToHashSet(),
@@ -45,6 +47,17 @@ internal static class BlockerRules
         return link.From == blocker.Stage && Followers.Group(problem, stage).Contains(link.To)
             ? null
             : $"link {blocker.Link} does not lead here from stage {blocker.Stage}";
+    }
+
+    private static string? CheckGreatestLag(BenchProblem problem, int stage, Blocker blocker)
+    {
+        if (blocker.Link < 0 || blocker.Link >= problem.Links.Count)
+            return "a greatest lag without a link";
+
+        var link = problem.Links[blocker.Link];
+        return link.To == blocker.Stage && Followers.Group(problem, stage).Contains(link.From) && GreatestLags.Binds(problem, link)
+            ? null
+            : $"link {blocker.Link} has no greatest lag that leads from here to stage {blocker.Stage}";
     }
 
     private static string? CheckHolder(BenchProblem problem, int stage, Blocker blocker)

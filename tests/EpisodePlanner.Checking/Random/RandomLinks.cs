@@ -23,7 +23,7 @@ internal sealed class RandomLinks(Dice dice, ProblemSize size, RandomStations st
 
     private BenchLink Link(int from, int to)
     {
-        var link = new BenchLink(from, to, dice.Pick(Kinds)) { AtMost = dice.Chance(10) ? dice.Between(0, size.Day) : null };
+        var link = new BenchLink(from, to, dice.Pick(Kinds)) { AtMost = dice.Chance(20) ? dice.Between(0, size.Day * 3 / 2) : null };
         return dice.Between(1, 100) switch
         {
             <= 60 => link,

@@ -49,6 +49,7 @@ public static class RandomSchedules
         var placer = Placer.Of(around, stage);
         return Enumerable.Range(from + late, Math.Max(0, around.Problem.Horizon - from - late + 1)).Prepend(from)
             .SelectMany(start => placer.At(start, mode, null))
-            .FirstOrDefault(p => p[^1].End >= finish && p[^1].End <= around.Problem.Horizon) ?? [];
+            .FirstOrDefault(p => p[^1].End >= finish && p[^1].End <= around.Problem.Horizon
+                && GreatestLags.Allow(around, stage, p)) ?? [];
     }
 }

@@ -17,19 +17,8 @@ internal static class LinkRules
             else
                 CheckLeast(findings, link);
         }
-    }
 
-    public static void CheckAtMost(Findings findings)
-    {
-        foreach (var link in findings.Problem.Links)
-        {
-            if (link.AtMost is not { } most || !findings.Schedule.IsPlaced(link.From) || !findings.Schedule.IsPlaced(link.To))
-                continue;
-
-            var (from, to) = Ends(findings.Schedule, link);
-            if (to - from > most)
-                findings.Add(link.To, $"{Verb(link.Kind)} {to - from} minutes after '{Name(findings, link.From)}', more than {most}");
-        }
+        GreatestLags.Check(findings, binding: true);
     }
 
     /// <summary>The two moments that a link compares.</summary>
@@ -52,7 +41,7 @@ internal static class LinkRules
         }
     }
 
-    private static string Verb(LinkKind kind) => ArrivesAtStart(kind) ? "starts" : "finishes";
+    public static string Verb(LinkKind kind) => ArrivesAtStart(kind) ? "starts" : "finishes";
 
     private static string Name(Findings findings, int stage) => findings.Problem.Stages[stage].Name;
 }

@@ -2,7 +2,7 @@ using EpisodePlanner.Scheduling;
 
 namespace EpisodePlanner.Checking;
 
-/// <summary>The earliest start and finish that dates and the links from placed stages leave.</summary>
+/// <summary>The earliest start and finish that dates, the links from placed stages and the greatest lags to placed ones leave.</summary>
 /// <param name="Start">Not before this; null for never.</param>
 /// <param name="Finish">Finished not before this; null for never.</param>
 internal readonly record struct Bounds(int? Start, int? Finish)
@@ -18,7 +18,10 @@ internal readonly record struct Bounds(int? Start, int? Finish)
         {
             var link = around.Problem.Links[l];
             if (link.To == stage && !around.Relaxed.Links.Contains(l) && around.Placed(link.From) is { Length: > 0 } from)
-                bounds = bounds.With(link.Kind, around.Lag(link, Leaves(link, from)));
+                bounds = bounds.With(LinkRules.ArrivesAtStart(link.Kind), around.Lag(link, Leaves(link, from)));
+            if (link.From == stage && GreatestLags.Binds(around.Problem, link) && !around.Relaxed.GreatestLags.Contains(l)
+                && around.Placed(link.To) is { Length: > 0 } to)
+                bounds = bounds.With(LinkRules.LeavesFromStart(link.Kind), Arrives(link, to) - link.AtMost);
         }
 
         return bounds;
@@ -33,7 +36,7 @@ internal readonly record struct Bounds(int? Start, int? Finish)
                 continue;
 
             var least = around.Lag(link, Leaves(link, parts));
-            if (least is null || least > (LinkRules.ArrivesAtStart(link.Kind) ? to[0].Start : to[^1].End))
+            if (least is null || least > Arrives(link, to))
                 return false;
         }
 
@@ -43,7 +46,10 @@ internal readonly record struct Bounds(int? Start, int? Finish)
     private static int Leaves(BenchLink link, SchedulePart[] parts) =>
         LinkRules.LeavesFromStart(link.Kind) ? parts[0].Start : parts[^1].End;
 
-    private Bounds With(LinkKind kind, long? least) => LinkRules.ArrivesAtStart(kind)
+    private static int Arrives(BenchLink link, SchedulePart[] parts) =>
+        LinkRules.ArrivesAtStart(link.Kind) ? parts[0].Start : parts[^1].End;
+
+    private Bounds With(bool ofStart, long? least) => ofStart
         ? this with { Start = Later(Start, least) }
         : this with { Finish = Later(Finish, least) };
 

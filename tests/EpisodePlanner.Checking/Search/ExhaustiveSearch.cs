@@ -83,7 +83,7 @@ public static class ExhaustiveSearch
                from start in Enumerable.Range(first, Math.Max(0, around.Problem.Horizon - first + 1))
                from parts in placer.At(start, mode, null)
                where parts[^1].End >= finish && parts[^1].End <= around.Problem.Horizon
-                   && Bounds.AllowAfter(around, stage, parts)
+                   && Bounds.AllowAfter(around, stage, parts) && GreatestLags.Allow(around, stage, parts)
                select parts;
     }
 }

@@ -8,6 +8,9 @@ internal sealed record Relaxation
     /// <summary>Links that are not looked at.</summary>
     public IReadOnlySet<int> Links { get; init; } = new HashSet<int>();
 
+    /// <summary>Links whose greatest lag is not looked at.</summary>
+    public IReadOnlySet<int> GreatestLags { get; init; } = new HashSet<int>();
+
     /// <summary>Stations that a stage is imagined not to take.</summary>
     public IReadOnlySet<(int Stage, int Station)> Held { get; init; } = new HashSet<(int, int)>();
 

@@ -12,6 +12,8 @@ public sealed class BenchRulesTests
     [InlineData(0)]
     [InlineData(-5)]
     [InlineData(IntervalCalendar.MaximumMinute + 1)]
+    [InlineData(int.MaxValue)]
+    [InlineData(int.MinValue)]
     public void Create_Horizon_LiesInRange(int horizon) => AssertRefused(
         $"The horizon of {horizon} minutes must lie between 1 and {IntervalCalendar.MaximumMinute}.",
         Input(Sand) with { Horizon = horizon });
@@ -88,6 +90,24 @@ public sealed class BenchRulesTests
         AssertRefused($"The lag of {-Most - 1} {Sentence}", Linked(After(0, 1, -Most - 1)));
         AssertRefused($"The lag of -1 {Sentence}", Linked(After(0, 1, -1) with { LagHours = Presence }));
         AssertSound(Linked(After(0, 1, -1)));
+    }
+
+    [Theory]
+    [InlineData(int.MaxValue)]
+    [InlineData(int.MinValue)]
+    [InlineData(IntervalCalendar.MaximumMinute + 1)]
+    public void Create_LagsAtTheLimitsOfNumbers_AreRefusedNotWrapped(int lag)
+    {
+        AssertRefused($"The lag of {lag} minutes before 'Deck' is too large, or negative in open minutes.", Linked(After(0, 1, lag)));
+        AssertRefused($"The greatest lag of {lag} minutes before 'Deck' is too large.", Linked(After(0, 1) with { AtMost = lag }));
+    }
+
+    [Fact]
+    public void Create_LargestHorizonAndLags_StayInRange()
+    {
+        var most = IntervalCalendar.MaximumMinute;
+        var far = Linked(After(0, 1, most) with { AtMost = most }) with { Horizon = most };
+        Assert.Equal([0], Sound.Schedule(far).Order);
     }
 
     [Fact]

@@ -2,24 +2,33 @@ namespace EpisodePlanner.Scheduling.Tests.Bench;
 
 /// <summary>
 /// Early dates found minute by minute from the words of the problem, with unlimited stations: of all starts the one that
-/// finishes first, and of these the first. Slow, and too simple to hide a fault.
+/// finishes first, and of these the first. Where a stage comes too long after another one, that one is asked to come later
+/// and all is done once more. Slow, and too simple to hide a fault.
 /// </summary>
 internal sealed class MinutePass
 {
     private readonly BenchProblem problem;
     private readonly int length;
     private readonly Dictionary<IntervalCalendar, MinuteHours> known = [];
+    private readonly int[] leastStart;
+    private readonly int[] leastFinish;
 
-    public MinutePass(BenchProblem problem)
+    /// <param name="problem">The problem.</param>
+    /// <param name="leftOut">Stages that are never done.</param>
+    public MinutePass(BenchProblem problem, IReadOnlyCollection<int> leftOut)
     {
         this.problem = problem;
         length = problem.Horizon;
         Starts = [.. Enumerable.Repeat(-1, problem.Stages.Count)];
-        Finishes = [.. Starts];
-        foreach (var stage in Order())
+        (Finishes, leastStart, leastFinish) = ([.. Starts], new int[Starts.Length], new int[Starts.Length]);
+        do
         {
-            (Starts[stage], Finishes[stage]) = Earliest(stage) ?? (-1, -1);
+            foreach (var stage in Order())
+            {
+                (Starts[stage], Finishes[stage]) = (leftOut.Contains(stage) ? null : Earliest(stage)) ?? (-1, -1);
+            }
         }
+        while (AskForMore());
     }
 
     public int[] Starts { get; }
@@ -29,7 +38,7 @@ internal sealed class MinutePass
     private (int Start, int Finish)? Earliest(int stage)
     {
         var spec = problem.Stages[stage];
-        if (Bounds(stage) is not var (earliest, leastFinish))
+        if (Bounds(stage) is not var (earliest, least))
         {
             return null;
         }
@@ -41,15 +50,47 @@ internal sealed class MinutePass
             let finish = FinishOf(spec, mode)
             from start in Enumerable.Range(earliest, Math.Max(0, last - earliest + 1))
             let end = finish(start)
-            where end >= leastFinish && end <= length && (glued is null || WaitEnd(glued, end.Value) <= length)
+            where end >= least && end <= length && (glued is null || GluedFits(glued, end.Value))
             select (start, end.Value);
-        return placements.OrderBy(p => p.Value).ThenBy(p => p.start).Cast<(int, int)?>().FirstOrDefault();
+        return placements.OrderBy(p => Lags(stage).Select(lag => Beyond(lag, p.start, p.Value)).Append(0).Max())
+            .ThenBy(p => p.Value).ThenBy(p => p.start).Cast<(int, int)?>().FirstOrDefault();
+    }
+
+    private bool GluedFits(BenchStage wait, int start)
+    {
+        var index = problem.Stages.ToList().IndexOf(wait);
+        return WaitEnd(wait, start) is { } end && end <= length && start >= leastStart[index] && end >= leastFinish[index];
+    }
+
+    /// <summary>The greatest lags into a stage from those that can still come later.</summary>
+    private IEnumerable<BenchLink> Lags(int stage) => problem.Links.Where(l => l.To == stage && l.AtMost is not null
+        && !problem.Stages[stage].Begun && !problem.Stages[l.From].Begun
+        && !(problem.Stages[l.From].GluedTo is >= 0 and var host && problem.Stages[host].Begun));
+
+    private int Beyond(BenchLink lag, int start, int finish) => (lag.Kind is LinkKind.After or LinkKind.TogetherStart ? start : finish)
+        - (lag.Kind is LinkKind.After or LinkKind.TogetherFinish ? Finishes[lag.From] : Starts[lag.From]) - lag.AtMost!.Value;
+
+    private bool AskForMore()
+    {
+        var asked = false;
+        foreach (var stage in Enumerable.Range(0, Starts.Length).Where(stage => Starts[stage] >= 0))
+        {
+            foreach (var lag in Lags(stage).Where(lag => Beyond(lag, Starts[stage], Finishes[stage]) > 0))
+            {
+                var ofFinish = lag.Kind is LinkKind.After or LinkKind.TogetherFinish;
+                var (floors, now) = ofFinish ? (leastFinish, Finishes[lag.From]) : (leastStart, Starts[lag.From]);
+                floors[lag.From] = now + Beyond(lag, Starts[stage], Finishes[stage]);
+                asked = true;
+            }
+        }
+
+        return asked;
     }
 
     private (int Earliest, int LeastFinish)? Bounds(int stage)
     {
         var spec = problem.Stages[stage];
-        var (earliest, leastFinish) = (spec.Begun ? 0 : spec.NotBefore, 0);
+        var (earliest, least) = (Math.Max(leastStart[stage], spec.Begun ? 0 : spec.NotBefore), leastFinish[stage]);
         foreach (var link in problem.Links.Where(l => l.To == stage && !spec.Begun))
         {
             var leaves = link.Kind is LinkKind.After or LinkKind.TogetherFinish ? Finishes[link.From] : Starts[link.From];
@@ -59,11 +100,11 @@ internal sealed class MinutePass
                 return null;
             }
 
-            ref var held = ref link.Kind is LinkKind.After or LinkKind.TogetherStart ? ref earliest : ref leastFinish;
+            ref var held = ref link.Kind is LinkKind.After or LinkKind.TogetherStart ? ref earliest : ref least;
             held = Math.Max(held, date);
         }
 
-        return (earliest, leastFinish);
+        return (earliest, least);
     }
 
     /// <summary>When a stage that starts at just this minute is finished; null where it can't.</summary>

@@ -1,4 +1,3 @@
-using EpisodePlanner.Checking;
 using static EpisodePlanner.Scheduling.Tests.Bench.Evenings;
 
 namespace EpisodePlanner.Scheduling.Tests.Bench;
@@ -83,19 +82,5 @@ public sealed class WaitAndLinkTests
         };
         var schedule = Sound.Schedule(input);
         Assert.Equal((At(0, hour, minute), At(0, linkedHour, linkedMinute)), (schedule.Start(0), schedule.Start(1)));
-    }
-
-    [Fact]
-    public void AtMost_RecoatWindowMissed_IsToldAndStaysFeasible()
-    {
-        // The second coat within two hours; Ann's evening is over before, so it comes 21 hours later.
-        var link = After(0, 1) with { AtMost = 120 };
-        var input = Input(Work("Paint", 180, Ann), Work("Second coat", 90, Ann) with { MinimumBlock = 90 }) with { Links = [link] };
-        var schedule = Sound.Schedule(input);
-        Assert.Equal(At(1, 18), schedule.Start(1));
-        var told = Assert.Single(ScheduleChecker.AtMostBroken(schedule));
-        Assert.Contains("1260 minutes after 'Paint', more than 120", told, StringComparison.Ordinal);
-        var shorter = input with { Stages = [input.Stages[0], Work("Second coat", 60, Ann)] };
-        Assert.Empty(ScheduleChecker.AtMostBroken(Sound.Schedule(shorter)));
     }
 }

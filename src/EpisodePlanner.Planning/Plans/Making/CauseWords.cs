@@ -17,6 +17,7 @@ internal sealed class CauseWords(PlanDraft draft, BenchSchedule schedule)
         CauseKind.Now => "nothing holds it",
         CauseKind.Begun => "it is going on",
         CauseKind.Predecessor => SayPredecessor(blocker),
+        CauseKind.GreatestLag => SayGreatestLag(blocker),
         CauseKind.StationHeld => $"{Station(blocker)} {IsOrAre(blocker)} taken by \u201c{Name(blocker.Stage)}\u201d {Until(stage, blocker.Stage)}",
         CauseKind.AcceptedOrder => $"the accepted order gives {Station(blocker)} to \u201c{Name(blocker.Stage)}\u201d first, {Until(stage, blocker.Stage)}",
         CauseKind.ClosedHours when blocker.Limit >= 0 => $"of {draft.Stations.Limits[blocker.Limit].Name}",
@@ -40,6 +41,16 @@ internal sealed class CauseWords(PlanDraft draft, BenchSchedule schedule)
         var moment = Moment(start ? schedule.Start(blocker.Stage) : schedule.Finish(blocker.Stage));
         var lag = link.Lag == 0 ? "" : $", and {Lag(link)} must pass";
         return $"\u201c{Name(blocker.Stage)}\u201d {end} {moment}{lag}";
+    }
+
+    /// <summary>"“Second coat” must start within 24 h of its end and can't before Thu 11 Mar 19:00".</summary>
+    private string SayGreatestLag(Blocker blocker)
+    {
+        var link = draft.Problem.Links[blocker.Link];
+        var arrives = link.Kind is LinkKind.After or LinkKind.TogetherStart ? ("start", schedule.Start(link.To)) : ("be finished", schedule.Finish(link.To));
+        var leaves = link.Kind is LinkKind.After or LinkKind.TogetherFinish ? "end" : "start";
+        return $"\u201c{Name(link.To)}\u201d must {arrives.Item1} within {Words.Minutes(link.AtMost!.Value)} of its {leaves}, "
+            + $"which it does {Moment(arrives.Item2)}";
     }
 
     private static string Lag(BenchLink link) =>

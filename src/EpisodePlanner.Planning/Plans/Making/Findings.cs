@@ -32,21 +32,37 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
 
     private bool WaitsForImpossible(int stage) => draft.Problem.Links.Any(l => l.To == stage && network.EarlyStart[l.From] < 0);
 
+    /// <summary>Only lags after what is done or going on can be missed: what is still to be done is placed so that they hold.</summary>
     private void AddMissedLags()
     {
-        foreach (var link in draft.Problem.Links.Where(l => l.AtMost is not null && schedule.IsPlaced(l.From) && schedule.IsPlaced(l.To)))
+        foreach (var link in draft.Problem.Links.Where(l => l.AtMost is not null && schedule.IsPlaced(l.From)))
         {
             var from = link.Kind is LinkKind.After or LinkKind.TogetherFinish ? schedule.Finish(link.From) : schedule.Start(link.From);
-            var to = link.Kind is LinkKind.After or LinkKind.TogetherStart ? schedule.Start(link.To) : schedule.Finish(link.To);
-            if (to - from > link.AtMost)
-            {
-                var (first, second) = (draft.Bench.Stages[link.From], draft.Bench.Stages[link.To]);
-                findings.Add(new Finding(
-                    FindingKind.Missed,
-                    Where(second.Key),
-                    $"\u201c{second.Stage.Name}\u201d must follow \u201c{first.Stage.Name}\u201d within {Words.Minutes(link.AtMost!.Value)}, "
-                    + $"but the plan leaves {Words.Minutes(to - from)}: open hours in between, or do the first one later."));
-            }
+            AddMissedLag(new PassedLag(draft.Bench.Stages[link.From].Stage.Name, link.To, link.Kind, link.AtMost!.Value, from));
+        }
+
+        foreach (var lag in draft.Links.Passed)
+        {
+            AddMissedLag(lag);
+        }
+    }
+
+    private void AddMissedLag(PassedLag lag)
+    {
+        if (!schedule.IsPlaced(lag.To))
+        {
+            return;
+        }
+
+        var to = lag.Kind is LinkKind.After or LinkKind.TogetherStart ? schedule.Start(lag.To) : schedule.Finish(lag.To);
+        if (to - lag.Leaves > lag.AtMost)
+        {
+            var second = draft.Bench.Stages[lag.To];
+            findings.Add(new Finding(
+                FindingKind.Missed,
+                Where(second.Key),
+                $"\u201c{second.Stage.Name}\u201d must follow \u201c{lag.First}\u201d within {Words.Minutes(lag.AtMost)}, "
+                + $"but the plan leaves {Words.Minutes(to - lag.Leaves)}, and \u201c{lag.First}\u201d can't come later any more: open hours before."));
         }
     }
 

@@ -6,13 +6,57 @@ namespace EpisodePlanner.Planning;
 /// <summary>Says why a stage can never be done, and what would help.</summary>
 internal sealed class Impossibility(PlanDraft draft, WorkshopNetwork network)
 {
+    /// <summary>Why a stage can never be done, what would help, and what stands in the way together where that is several things.</summary>
     public string Say(int stage)
     {
+        var reasons = SmallestReasons.Of(draft.Problem, stage);
+        var together = reasons.Count < 2 ? "" : $" Together these leave it no time, and any one of them could give way: {string.Join("; ", reasons.Select(Name))}.";
+        return SayWhy(stage) + together;
+    }
+
+    private string Name(ImpossibleReason reason) => reason.Kind switch
+    {
+        ImpossibleKind.Hours => $"the hours of {draft.Problem.Stations[reason.Index].Name}",
+        ImpossibleKind.Limit => draft.Problem.Limits[reason.Index].Name,
+        ImpossibleKind.Presence => "that somebody must be there",
+        ImpossibleKind.Date => $"the date before which \u201c{Stage(reason.Index)}\u201d may not start",
+        ImpossibleKind.GreatestLag => $"that \u201c{Stage(draft.Problem.Links[reason.Index].To)}\u201d must follow \u201c{Stage(draft.Problem.Links[reason.Index].From)}\u201d so soon",
+        ImpossibleKind.Permission => $"that \u201c{Stage(reason.Index)}\u201d may not run alone",
+        ImpossibleKind.CountedHours => $"the hours in which \u201c{Stage(reason.Index)}\u201d is counted or looked at",
+        _ => "the time planned for",
+    };
+
+    private string Stage(int stage) => draft.Bench.Stages[stage].Stage.Name;
+
+    private string SayWhy(int stage)
+    {
         var spec = draft.Problem.Stages[stage];
+        if (network.UnkeptLink[stage] is >= 0 and var link)
+        {
+            return $"\u201c{spec.Name}\u201d can never be done: {SayUnkept(draft.Problem.Links[link])}.";
+        }
+
         var mode = spec.Modes.MaxBy(m => Open(m).TotalWork)!;
         var why = Never(mode) ?? TooLate(stage, mode) ?? (spec.Kind == StageKind.Run ? SayRun(spec) : SayAttended(stage, mode));
         return $"\u201c{spec.Name}\u201d can never be done: {why}.";
     }
+
+    /// <summary>A greatest lag that no moment keeps, with the time in which hours would help first.</summary>
+    private string SayUnkept(BenchLink link)
+    {
+        var (verb, end) = (link.Kind is LinkKind.After or LinkKind.TogetherStart ? "start" : "be finished",
+            link.Kind is LinkKind.After or LinkKind.TogetherFinish ? "end" : "start");
+        var leaves = end == "end" ? network.EarlyFinish[link.From] : network.EarlyStart[link.From];
+        var from = link.LagHours is { } hours ? hours.Finish(leaves, link.Lag) ?? draft.Problem.Horizon : leaves + link.Lag;
+        var least = link.Lag <= 0 ? "" : $"at least {Words.Minutes(link.Lag)}{(link.LagHours is null ? "" : " of open hours")} and ";
+        var what = $"it must {verb} {least}at most {Words.Minutes(link.AtMost!.Value)} after the {end} of \u201c{draft.Bench.Stages[link.From].Stage.Name}\u201d";
+        return leaves + link.AtMost < from
+            ? $"{what}, and both can't be; allow more time"
+            : $"{what}, and no time at which it could be done comes so soon after any time for that one; open hours in between, "
+                + $"first from {Moment(Math.Max(0, from))} to {Moment(leaves + link.AtMost.Value)}, or allow more time";
+    }
+
+    private string Moment(int minute) => Words.Moment(draft.Axis.LocalOf(Math.Min(minute, draft.Problem.Horizon)));
 
     private string? Never(StageMode mode)
     {

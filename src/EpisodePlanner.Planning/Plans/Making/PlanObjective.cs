@@ -6,13 +6,16 @@ namespace EpisodePlanner.Planning;
 /// What a bench schedule minimises: lateness of told dates, needed-by dates and pinned slots; then the weight of
 /// silences beyond promises, where what is ready may be held back; then moves against the accepted starts of the next seven days; then the end of the work.
 /// </summary>
-internal sealed class PlanObjective : IScheduleObjective
+internal sealed class PlanObjective : IDeadlineObjective
 {
     private readonly EpisodeTable table;
     private readonly SlotSweep sweep;
     private readonly ObjectiveInput input;
     private readonly int[][] months;
     private readonly int[][] made;
+    private readonly int[][] episodes;
+    private readonly (int Stage, int By)[] neededBy;
+    private readonly (int Stage, int Start)[] acceptedStarts;
     private readonly int[] planned;
     private readonly int[] channel;
 
@@ -23,6 +26,8 @@ internal sealed class PlanObjective : IScheduleObjective
         months = [.. table.Series.Select(s => s.Promise.UploadsPerMonth is not null && s.Uploads.Count > 0
             ? SilencePenalty.Months(s.Uploads[0], input.LastDay)
             : [])];
+        episodes = [.. table.Series.Select(s => s.Episodes.ToArray())];
+        (neededBy, acceptedStarts) = ([.. input.NeededBy], [.. input.AcceptedStarts]);
         planned = new int[table.Episodes.Count + made.Select(m => m.Length).DefaultIfEmpty(0).Max()];
         channel = new int[table.Episodes.Count];
     }
@@ -38,10 +43,51 @@ internal sealed class PlanObjective : IScheduleObjective
         row[3] = End(finishes);
     }
 
+    /// <summary>
+    /// What makes one date alone later than all of them are together. Silences tell no deadlines: they depend on when all
+    /// episodes are out.
+    /// </summary>
+    public void LatestFinishes(ReadOnlySpan<long> row, Span<int> latest)
+    {
+        latest.Fill(int.MaxValue);
+        foreach (var (stage, by) in neededBy)
+        {
+            Limit(latest, stage, by + row[0], 0);
+        }
+
+        foreach (var episode in table.Episodes)
+        {
+            if (episode.ToldBy >= 0)
+            {
+                Limit(latest, episode, episode.ToldBy - 1 + row[0]);
+            }
+
+            if (episode.PinnedOpening >= 0)
+            {
+                Limit(latest, episode, input.PinnedUntil(episode) + row[0]);
+            }
+        }
+    }
+
+    private void Limit(Span<int> latest, EpisodeRow episode, long publicBy)
+    {
+        Limit(latest, episode.ReadyStage, publicBy, episode.Lead);
+        Limit(latest, episode.FixesStage, publicBy, 0);
+    }
+
+    /// <summary>From the horizon on nothing gets later: what has no date counts as there.</summary>
+    private void Limit(Span<int> latest, int stage, long by, int lead)
+    {
+        if (stage >= 0 && by < input.Horizon)
+        {
+            latest[stage] = Math.Min(latest[stage], (int)by - lead);
+        }
+    }
+
     private long Lateness(ReadOnlySpan<int> finishes)
     {
         var late = 0L;
-        foreach (var (stage, by) in input.NeededBy)
+        foreach (var (stage, by) in neededBy)
         {
             late += Late(finishes[stage], by);
         }
@@ -65,7 +111,7 @@ internal sealed class PlanObjective : IScheduleObjective
         for (var s = 0; s < table.Series.Count; s++)
         {
             var count = 0;
-            foreach (var episode in table.Series[s].Episodes)
+            foreach (var episode in episodes[s])
             {
                 if (sweep.Days[episode] >= 0)
                 {
@@ -100,7 +146,7 @@ internal sealed class PlanObjective : IScheduleObjective
     private long Moves(ReadOnlySpan<int> starts)
     {
         var moves = 0L;
-        foreach (var (stage, start) in input.AcceptedStarts)
+        foreach (var (stage, start) in acceptedStarts)
         {
             moves += starts[stage] == start ? 0 : 1;
         }

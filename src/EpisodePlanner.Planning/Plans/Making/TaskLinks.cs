@@ -12,6 +12,10 @@ internal sealed class TaskLinks(
     Workshop workshop, TimeAxis axis, WorkProgress progress, StationTable table, BenchDraft draft)
 {
     private readonly PastHours past = new(workshop, axis);
+    private readonly List<PassedLag> passed = [];
+
+    /// <summary>Greatest lags after what is done or begun: there is nothing to move any more, so they are only told.</summary>
+    public IReadOnlyList<PassedLag> Passed => passed;
 
     public void AddTo(WorkTask task)
     {
@@ -50,6 +54,10 @@ internal sealed class TaskLinks(
         else if (PassedAt(from, link.Kind) is { } moment)
         {
             HoldByDate(to, link, moment);
+            if (link.AtMostMinutes is { } most)
+            {
+                passed.Add(new PassedLag(from.Name, to, link.Kind, most, axis.MinuteOf(moment)));
+            }
         }
     }
 
@@ -101,3 +109,11 @@ internal sealed class TaskLinks(
     private IEnumerable<int> Left(WorkTask task) =>
         task.Stages.Select(stage => draft.Find(StageKey.OfTask(task.Id, stage.Id))).Where(i => i is not null).Select(i => i!.Value);
 }
+
+/// <summary>A greatest lag after something that can't come later any more.</summary>
+/// <param name="First">The name of what is done or begun.</param>
+/// <param name="To">The stage that must follow it.</param>
+/// <param name="Kind">Which ends are linked.</param>
+/// <param name="AtMost">The greatest lag, minutes.</param>
+/// <param name="Leaves">The moment from which it counts, minutes from planning.</param>
+internal sealed record PassedLag(string First, int To, LinkKind Kind, int AtMost, int Leaves);

@@ -58,7 +58,7 @@ public sealed record NetworkEntry(
 public sealed record BenchEntry(string Start, string Finish, CauseEntry Cause);
 
 /// <summary>Why a stage does not start earlier.</summary>
-/// <param name="Kind">now, begun, predecessor, stationHeld, closedHours, presence, minimumBlock, settingUp, date or acceptedOrder.</param>
+/// <param name="Kind">now, begun, predecessor, greatestLag, stationHeld, closedHours, presence, minimumBlock, settingUp, date or acceptedOrder.</param>
 /// <param name="Says">In words, to follow "because".</param>
 /// <param name="Stage">The stage that is waited for or holds the station, or null.</param>
 /// <param name="Station">The station that is held or closed, or null.</param>

@@ -1,4 +1,4 @@
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>Sorts activities by integer keys without allocating; equal keys stay in the order of the indices.</summary>
 internal sealed class KeySorter

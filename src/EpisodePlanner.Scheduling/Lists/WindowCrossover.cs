@@ -1,6 +1,6 @@
 using EpisodePlanner.Scheduling.Engine;
 
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>
 /// Makes a list from two schedules: that of the first, where inside a window of time the activities stand in the order
@@ -24,17 +24,18 @@ internal sealed class WindowCrossover
     private const int MostPercent = 70;
 
     /// <summary>Use of stations is told in these parts of all capacity.</summary>
-    private const int Whole = 1 << 16;
+    public const int Whole = 1 << 16;
 
-    private readonly PackedItem[] items;
+    private readonly int[] durations;
     private readonly int[] use;
     private readonly SplitMix dice;
 
-    public WindowCrossover(PackedProblem problem, PackedColumns columns, SplitMix dice)
+    /// <param name="durations">By item: how long it takes stations.</param>
+    /// <param name="use">By item: its mean use of all stations, in parts of <see cref="Whole"/>.</param>
+    /// <param name="dice">Where chance comes from.</param>
+    public WindowCrossover(int[] durations, int[] use, SplitMix dice)
     {
-        items = columns.Items;
-        this.dice = dice;
-        use = [.. problem.Network.Order.Select(activity => Use(problem, activity))];
+        (this.durations, this.use, this.dice) = (durations, use, dice);
     }
 
     /// <summary>Writes the keys of the list, to be sorted in ascending order of finish.</summary>
@@ -80,17 +81,11 @@ internal sealed class WindowCrossover
             var sum = 0L;
             for (var i = 0; i < finishes.Length; i++)
             {
-                var inside = Math.Min(to, finishes[i]) - Math.Max(from, finishes[i] - items[i].Duration);
+                var inside = Math.Min(to, finishes[i]) - Math.Max(from, finishes[i] - durations[i]);
                 sum += Math.Max(0, inside) * (long)use[i];
             }
 
             return sum / (double)Math.Max(1, to - from);
         }
-    }
-
-    private static int Use(PackedProblem problem, int activity)
-    {
-        var shares = problem.Stations.Zip(problem.Demands[activity], (station, units) => (long)units * Whole / station.Capacity);
-        return (int)(shares.Sum() / Math.Max(1, problem.Stations.Length));
     }
 }

@@ -1,7 +1,6 @@
 using EpisodePlanner.Scheduling.Engine;
-using EpisodePlanner.Scheduling.Networks;
 
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>
 /// The search: schedules by rules of priority, then a population of sampled schedules, each of which in turn is crossed
@@ -19,7 +18,7 @@ internal sealed class PopulationSearch
 {
     /// <summary>Budgets up to this are spent on one population; beyond, populations grow until the search is stopped.</summary>
     private const int OnePopulation = 1_000_000;
-    private const int FirstStage = 5_000;
+    private const int SmallFirstStage = 5_000;
     private const int StageGrowth = 8;
     private const int LeastSize = 8;
     private const int GreatestSize = 2_000;
@@ -33,46 +32,43 @@ internal sealed class PopulationSearch
     /// <summary>After so many sweeps in which no member became better a population has nothing more to give.</summary>
     private const int MostIdleSweeps = 5;
 
-    private readonly ScheduleMaker maker;
-    private readonly int parts;
-    private readonly bool alwaysJustifies;
-    private readonly int[][] rules;
-    private readonly RegretSampler sampler;
+    private readonly ListKernel kernel;
     private readonly WindowCrossover crossover;
     private readonly ListMutation mutation;
     private readonly SplitMix dice;
     private readonly Marks met = new(16);
+    private readonly Shares shares = new();
     private readonly int[] keys;
-    private bool justifies = true;
+    private readonly int firstStage;
+    private int turn;
 
-    public PopulationSearch(PackedProblem problem, ScheduleMaker maker, IScheduleObjective objective, ulong seed)
+    public PopulationSearch(ListKernel kernel, WindowCrossover crossover, ListMutation mutation, SplitMix dice)
     {
-        (this.maker, parts, alwaysJustifies) = (maker, objective.Parts, objective.OnlyEndCounts);
-        dice = new SplitMix(seed);
-        var times = NetworkTimes.Of(problem.Network);
-        int[] ByPlace(IReadOnlyList<long> byActivity) => [.. problem.Network.Order.Select(activity => (int)byActivity[activity])];
-        rules = [ByPlace(times.LateFinish), ByPlace(times.LateStart), ByPlace(times.EarlyStart), ByPlace(times.EarlyFinish)];
-        sampler = new RegretSampler(maker.Columns, PackedColumns.Mirrored(problem), rules[0], dice);
-        crossover = new WindowCrossover(problem, maker.Columns, dice);
-        mutation = new ListMutation(maker.Columns, dice);
-        keys = new int[problem.Count];
+        (this.kernel, this.crossover, this.mutation, this.dice) = (kernel, crossover, mutation, dice);
+        keys = new int[kernel.Count];
+        firstStage = kernel.FirstStage > 0 ? kernel.FirstStage : kernel.Budget <= OnePopulation ? kernel.Budget : SmallFirstStage;
     }
 
-    private Incumbent Incumbent => maker.Incumbent;
-
-    private TwoWayDecoder Decoder => maker.Decoder;
+    private bool OnlyOne => kernel.FirstStage == 0 && kernel.Budget <= OnePopulation;
 
     /// <summary>Looks until the budget is used up, nothing can be better, or it is told to stop.</summary>
     public void Run()
     {
-        var stage = Incumbent.Budget <= OnePopulation ? Incumbent.Budget : FirstStage;
+        var stage = firstStage;
         var population = NewPopulation(stage);
-        TakeRules(population);
-        while (Incumbent.MayGoOn)
+        kernel.MakeFirst(this, population);
+        while (kernel.MayGoOn)
         {
+            var begun = kernel.Generated;
             Fill(population);
-            Evolve(population, Incumbent.Generated + (long)stage);
-            stage = Incumbent.Budget <= OnePopulation ? stage : (int)Math.Min(int.MaxValue, (long)stage * StageGrowth);
+            Evolve(population, kernel.Generated + (long)stage);
+            if (kernel.Generated == begun)
+            {
+                // There is nothing left to try.
+                return;
+            }
+
+            stage = OnlyOne ? stage : (int)Math.Min(int.MaxValue, (long)stage * StageGrowth);
             population = Successor(population, stage);
         }
     }
@@ -86,7 +82,7 @@ internal sealed class PopulationSearch
         var root = Math.Sqrt(budget);
         var size = (int)(0.65 * root * Math.Sqrt(Math.Sqrt(Math.Sqrt(root))));
         var most = Math.Clamp(GreatestArea / Math.Max(1, keys.Length), LeastSize, GreatestSize);
-        return new Population(Math.Clamp(size, LeastSize, most), keys.Length, parts);
+        return new Population(Math.Clamp(size, LeastSize, most), keys.Length, kernel.Parts);
     }
 
     /// <summary>A new population that knows the best member of the last one.</summary>
@@ -107,107 +103,128 @@ internal sealed class PopulationSearch
         return next;
     }
 
-    /// <summary>Least latest finish and start going forward; greatest earliest start and finish going backward.</summary>
-    private void TakeRules(Population population)
-    {
-        for (var rule = 0; rule < rules.Length && Incumbent.MayGoOn; rule++)
-        {
-            if (rule < 2)
-            {
-                Take(population, DecodeForward(rules[rule]));
-                Decoder.PrepareBackward(Decoder.Finishes);
-            }
-            else
-            {
-                Decoder.PrepareBackward(rules[rule]);
-            }
-
-            Take(population, Incumbent.MayGoOn ? Justify() : ListOutcome.Useless);
-        }
-    }
-
     private void Fill(Population population)
     {
-        maker.Deadlines.Clear();
-        for (var tries = 0; tries < 2 * population.Capacity && !population.IsFull && Incumbent.MayGoOn; tries++)
+        kernel.AimAtNothing();
+        for (var tries = 0; tries < 2 * population.Capacity && !population.IsFull && kernel.MayGoOn; tries++)
         {
-            sampler.Draw(keys);
-            Decoder.PrepareBackward(keys);
-            Take(population, Decode());
+            kernel.Draw(keys);
+            kernel.Prepare(keys);
+            if (OnlyOne || met.Add(kernel.ListMark))
+            {
+                Take(population, Decode());
+            }
         }
     }
 
-    private void Take(Population population, ListOutcome outcome)
+    /// <summary>Whether the list prepared last was not met before; from now on it was.</summary>
+    public bool IsNew() => met.Add(kernel.ListMark);
+
+    /// <summary>Takes a new schedule in where there is room.</summary>
+    public void Take(Population population, ListOutcome outcome)
     {
         if (outcome == ListOutcome.Fresh && !population.IsFull)
         {
-            population.Add(Decoder.Finishes, Decoder.End, Incumbent.Row);
+            population.Add(kernel.Finishes, kernel.End, kernel.Row);
+        }
+    }
+
+    /// <summary>The same; where there is no room it takes the place of the worst one that is not better.</summary>
+    public void TakeBetter(Population population, ListOutcome outcome)
+    {
+        if (!population.IsFull)
+        {
+            Take(population, outcome);
+        }
+        else if (outcome == ListOutcome.Fresh)
+        {
+            Replaces(population, population.Worst);
         }
     }
 
     /// <summary>Decodes the list in both directions or, where justification may lose, forward alone every second time.</summary>
     private ListOutcome Decode()
     {
-        justifies = alwaysJustifies || !justifies;
-        return justifies ? Justify() : DecodeForward(keys);
+        turn ^= 1;
+        return kernel.Justified > turn ? Justify() : DecodeForward(keys);
     }
 
     /// <summary>One schedule, in ascending order of keys.</summary>
-    private ListOutcome DecodeForward(ReadOnlySpan<int> byKey) =>
-        !maker.TryForward(byKey) ? ListOutcome.Useless : met.Add(~Decoder.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
+    public ListOutcome DecodeForward(ReadOnlySpan<int> byKey) =>
+        !kernel.TryForward(byKey) ? ListOutcome.Useless : met.Add(~kernel.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
 
     /// <summary>One or two schedules: the backward list prepared last, and the forward list that follows from it.</summary>
-    private ListOutcome Justify()
+    public ListOutcome Justify()
     {
-        maker.Backward();
-        if (!met.Add(Decoder.BackwardMark))
+        kernel.Backward();
+        if (!met.Add(kernel.BackwardMark))
         {
             return ListOutcome.Met;
         }
 
-        if (!Incumbent.MayGoOn || !maker.TryForwardAgain())
+        if (!kernel.MayGoOn || !kernel.TryForwardAgain())
         {
             return ListOutcome.Useless;
         }
 
-        return met.Add(~Decoder.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
+        return met.Add(~kernel.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
     }
 
     private void Evolve(Population population, long end)
     {
         var idle = 0;
-        while (population.Count > 1 && Incumbent.MayGoOn && Incumbent.Generated < end && idle < MostIdleSweeps)
+        while (population.Count > 1 && kernel.MayGoOn && kernel.Generated < end && idle < MostIdleSweeps)
         {
             idle++;
-            for (var member = 0; member < population.Count && Incumbent.MayGoOn; member++)
+            for (var member = 0; member < population.Count && kernel.MayGoOn; member++)
             {
-                PrepareChild(population, member);
-                maker.Deadlines.Set(population.Row(population.Worst));
-                var outcome = Decode();
-                mutation.Learn(wasMet: outcome == ListOutcome.Met);
-                if (outcome == ListOutcome.Fresh && Replaces(population, member))
-                {
-                    idle = 0;
-                }
+                var isBetter = kernel.HasOwn && shares.IsForOwn(dice) ? TryOwn(population) : TryChild(population, member);
+                idle = isBetter ? 0 : idle;
             }
         }
     }
 
-    private void PrepareChild(Population population, int member)
+    /// <summary>A list of the kernel's own making; whether a member gave way to a better one.</summary>
+    private bool TryOwn(Population population)
+    {
+        var isNew = kernel.TryOwn(this) && met.Add(~kernel.ForwardMark);
+        shares.Learn(ofOwn: true, isNew && kernel.IsBest);
+        return isNew && Replaces(population, population.Worst);
+    }
+
+    /// <summary>A list by two parents; whether a member gave way to a better one.</summary>
+    private bool TryChild(Population population, int member)
+    {
+        var outcome = ListOutcome.Met;
+        if (TryPrepareChild(population, member) || OnlyOne)
+        {
+            kernel.Aim(population.Row(population.Worst));
+            outcome = Decode();
+        }
+
+        mutation.Learn(wasMet: outcome == ListOutcome.Met);
+        shares.Learn(ofOwn: false, outcome == ListOutcome.Fresh && kernel.IsBest);
+        return outcome == ListOutcome.Fresh && Replaces(population, member);
+    }
+
+    /// <summary>A list by two parents; whether it was not met before. Where few are left, a budget is rather spent on one that was.</summary>
+    private bool TryPrepareChild(Population population, int member)
     {
         for (var tries = 0; tries < Tries; tries++)
         {
             var other = Tournament(population, member);
             crossover.Write(population.Finishes(member), population.End(member), population.Finishes(other), population.End(other), keys);
             mutation.Move(keys);
-            Decoder.PrepareBackward(keys);
-            if (met.Add(Decoder.BackwardListMark))
+            kernel.Prepare(keys);
+            if (met.Add(kernel.ListMark))
             {
-                return;
+                return true;
             }
 
             mutation.Learn(wasMet: true);
         }
+
+        return false;
     }
 
     /// <summary>The better one of two members drawn at random, the first parent aside.</summary>
@@ -226,12 +243,12 @@ internal sealed class PopulationSearch
     /// <summary>Takes the last schedule in where it may; whether it is better than what it takes the place of.</summary>
     private bool Replaces(Population population, int member)
     {
-        var row = Incumbent.Row;
+        var row = kernel.Row;
         var place = row.SequenceCompareTo(population.Row(member)) <= 0 ? member : population.Worst;
         var compared = row.SequenceCompareTo(population.Row(place));
         if (compared < 0 || (compared == 0 && place == member))
         {
-            population.Set(place, Decoder.Finishes, Decoder.End, row);
+            population.Set(place, kernel.Finishes, kernel.End, row);
         }
 
         return compared < 0;

@@ -1,4 +1,4 @@
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>What came of decoding a list.</summary>
 internal enum ListOutcome

@@ -1,4 +1,4 @@
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>
 /// Remembers which lists and schedules were met before, by a 64-bit mark each. Of two whose marks fall on one place the

@@ -1,4 +1,4 @@
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>Some schedules with their rows, in arrays that are used again for whatever takes a schedule's place.</summary>
 internal sealed class Population

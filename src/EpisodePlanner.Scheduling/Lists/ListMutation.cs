@@ -1,6 +1,7 @@
 using EpisodePlanner.Scheduling.Engine;
+using EpisodePlanner.Scheduling.Packed;
 
-namespace EpisodePlanner.Scheduling.Packed;
+namespace EpisodePlanner.Scheduling.Lists;
 
 /// <summary>
 /// Moves some activities of a list a little. How many adapts itself: more where lists keep leading to schedules that
@@ -16,18 +17,21 @@ internal sealed class ListMutation
     /// <summary>An activity moves by at most so many places.</summary>
     private const int Farthest = 20;
 
-    private readonly PackedColumns columns;
+    private readonly PackedColumns? columns;
     private readonly KeySorter sorter;
     private readonly SplitMix dice;
     private readonly int[] order;
     private int strength = First;
 
-    public ListMutation(PackedColumns columns, SplitMix dice)
+    /// <param name="count">How many items a list has.</param>
+    /// <param name="columns">The links that a list must keep; null where its decoder sees to that.</param>
+    /// <param name="dice">Where chance comes from.</param>
+    public ListMutation(int count, PackedColumns? columns, SplitMix dice)
     {
         (this.columns, this.dice) = (columns, dice);
-        least = (int)Math.Min(Certain / 16, 64L * Certain / Math.Max(1, (long)columns.Count * columns.Count));
-        sorter = new KeySorter(columns.Count);
-        order = new int[columns.Count];
+        least = (int)Math.Min(Certain / 16, 64L * Certain / Math.Max(1, (long)count * count));
+        sorter = new KeySorter(count);
+        order = new int[count];
     }
 
     /// <summary>Learns from the last list whether it led to something met before.</summary>
@@ -35,7 +39,7 @@ internal sealed class ListMutation
         ? Math.Min(Most, strength + (strength / 10))
         : Math.Max(least, strength - (strength / 50));
 
-    /// <summary>Replaces keys by places in the list, some of them moved, so that every link is still kept.</summary>
+    /// <summary>Replaces keys by places in the list, some of them moved, so that every link that it must keep is kept.</summary>
     public void Move(Span<int> keys)
     {
         sorter.Sort(keys, order);
@@ -52,11 +56,14 @@ internal sealed class ListMutation
             }
         }
 
-        KeepLinks(keys);
+        if (columns is not null)
+        {
+            KeepLinks(columns, keys);
+        }
     }
 
     /// <summary>Moves back whatever came behind something that waits for it; equal keys go by index, which is right.</summary>
-    private void KeepLinks(Span<int> keys)
+    private static void KeepLinks(PackedColumns columns, Span<int> keys)
     {
         for (var i = keys.Length - 1; i >= 0; i--)
         {
