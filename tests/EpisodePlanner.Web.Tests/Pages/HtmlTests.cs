@@ -19,7 +19,7 @@ public sealed class HtmlTests
     {
         await using var visit = await DeskVisit.To(await File.ReadAllBytesAsync(Papers.Demo, Stop));
         var outline = (await visit.Read("/story")).QuerySelector("a[href*='/outline/']")!.GetAttribute("href")!;
-        string[] more = ["/silence?weeks=52", "/bench?days=7", "/new/series", "/new/machines", outline[$"/w/{visit.Workshop}".Length..]];
+        string[] more = ["/silence?weeks=52", "/bench?days=7", "/new/series", "/new/machines", "/why/ferry-e8?soonest=true", outline[$"/w/{visit.Workshop}".Length..]];
 
         Assert.Equal("", await Problems(visit, EveryPage.All.Concat(more)));
     }
