@@ -66,10 +66,17 @@ public sealed class PackedGeneratorTests
             var generator = new PackedGenerator(problem);
             var order = RandomPlainProblems.Order(problem, new Checking.Dice(1));
             Generate(generator, order, 10);
-            var before = GC.GetAllocatedBytesForCurrentThread();
-            Generate(generator, order, 2_000);
-            Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+
+            // The runtime itself allocates now and then, when it compiles code anew; a schedule that allocates does so every time.
+            Assert.Equal(0, Enumerable.Range(0, 5).Min(_ => Allocated(generator, order)));
         }
+    }
+
+    private static long Allocated(PackedGenerator generator, int[] order)
+    {
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Generate(generator, order, 400);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
     }
 
     [Fact]
