@@ -139,10 +139,14 @@ public sealed class WorkTests(Chromium chromium)
     public async Task OutlineAndLetter_AreReadAndTakenAlong()
     {
         await using var site = await Site.Demo();
-        await using var visit = await site.Visit(chromium);
+        await using var visit = await site.Visit(chromium, new() { Permissions = ["clipboard-read", "clipboard-write"] });
         await visit.OpenDesk("/letter");
         Assert.True((await visit.Page.Locator("#written").InnerTextAsync()).Length > 200);
-        Assert.True(await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Copy as Markdown" }).IsVisibleAsync());
+        await visit.Press("Copy as Markdown");
+        await visit.Page.GetByText("Copied.").First.WaitForAsync();
+        Assert.Equal(await visit.Page.Locator("#markdown").InputValueAsync(), await visit.Page.EvaluateAsync<string>("navigator.clipboard.readText()"));
+        await visit.Press("Copy as formatted text");
+        await visit.Page.WaitForFunctionAsync("navigator.clipboard.read().then(items => items[0].types.includes('text/html'))");
         await visit.OpenDesk("/story");
         await visit.Page.Locator("a[href*='/outline/']").First.ClickAsync();
 

@@ -45,11 +45,9 @@ public static class RunsTonight
 
     /// <summary>The same runs, without asking what it would cost to put them off.</summary>
     public static ValueList<RunTonight> Planned(Plan plan) =>
-        Stages(plan).Select(run => new RunTonight(run, DayAfter(plan, run), [])).ToValueList();
+        Stages(plan).Select(run => new RunTonight(run, PuttingOff.DayAfter(plan, run), [])).ToValueList();
 
     private static IEnumerable<PlannedStage> Stages(Plan plan) => plan.Stages.Where(stage => StartsTonight(plan, stage));
-
-    private static LocalDate DayAfter(Plan plan, PlannedStage run) => run.Start!.Value.InZone(plan.Zone).Date.PlusDays(1);
 
     private static bool StartsTonight(Plan plan, PlannedStage stage) =>
         stage is { Kind: StageKind.Run, Begun: false, Start: { } start } && start < TomorrowNoon(plan);
@@ -59,13 +57,8 @@ public static class RunsTonight
 
     private static RunTonight PutOff(Plan plan, PlannedStage run)
     {
-        var workshop = plan.Request.Workshop;
-        var task = workshop.Tasks.Find(run.Key.Task)!;
-        var day = DayAfter(plan, run);
-        var later = Changes.Apply(workshop, new TaskChange(task.Id, task with { NotBefore = day }));
-        return later is Applied applied
-            ? new RunTonight(run, day, Moves(plan, Planner.Make(plan.Request with { Workshop = applied.Workshop })))
-            : new RunTonight(run, day, []);
+        var (day, later) = PuttingOff.ByADay(plan, run);
+        return new RunTonight(run, day, later is null ? [] : Moves(plan, later));
     }
 
     private static ValueList<MovedUpload> Moves(Plan plan, Plan later)

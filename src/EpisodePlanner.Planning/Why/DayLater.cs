@@ -43,7 +43,7 @@ internal static class WaitingADay
         var tried = new List<DayLater>();
         foreach (var stage in candidates.TakeWhile(_ => !stop.IsCancellationRequested))
         {
-            if (Replanning.After(plan, PutOff(plan, stage), stop) is { } after && !stop.IsCancellationRequested)
+            if (PuttingOff.ByADay(plan, stage, stop).Then is { } after && !stop.IsCancellationRequested)
             {
                 tried.Add(Of(plan, stage, after));
             }
@@ -52,13 +52,6 @@ internal static class WaitingADay
         }
 
         return tried.ToValueList();
-    }
-
-    private static TaskChange PutOff(Plan plan, PlannedStage stage)
-    {
-        var task = plan.Request.Workshop.Tasks.Find(stage.Key.Task)!;
-        var day = stage.Start!.Value.InZone(plan.Zone).Date.PlusDays(1);
-        return new TaskChange(task.Id, task with { NotBefore = day });
     }
 
     private static DayLater Of(Plan plan, PlannedStage stage, Plan after) => new(

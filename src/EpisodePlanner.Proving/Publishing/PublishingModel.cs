@@ -56,7 +56,7 @@ internal sealed class PublishingModel
     private LinearExpr Place(AskedEpisode episode, LinearExpr after, int from, IntVar? publish)
     {
         var chosen = new List<BoolVar>();
-        var (ready, positions) = (Available(episode), new List<LinearExpr>());
+        var (ready, positions) = (EpisodeMoments.Of(bench, episode), new List<LinearExpr>());
         for (var window = from; window <= last; window++)
         {
             if (line.Windows[window].Opening < episode.PinnedOpening || (publish is not null && !line.Admits(window)))
@@ -79,23 +79,5 @@ internal sealed class PublishingModel
         var position = LinearExpr.Sum(positions);
         model.Add(position >= after + 1);
         return position;
-    }
-
-    /// <summary>The moments from which an episode is available.</summary>
-    private List<LinearExpr> Available(AskedEpisode episode)
-    {
-        var moments = new List<LinearExpr>();
-        if (episode.ReadyStage >= 0)
-        {
-            bench.EndAfter(bench[episode.ReadyStage].Finish, [episode.ReadyStage]);
-            moments.Add(bench[episode.ReadyStage].Finish + episode.Lead);
-        }
-
-        if (episode.FixesStage >= 0)
-        {
-            moments.Add(bench[episode.FixesStage].Finish + 0);
-        }
-
-        return moments;
     }
 }

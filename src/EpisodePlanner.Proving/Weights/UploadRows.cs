@@ -1,5 +1,6 @@
 using EpisodePlanner.Planning;
 using EpisodePlanner.Proving.Bench;
+using EpisodePlanner.Proving.Publishing;
 using Google.OrTools.Sat;
 
 namespace EpisodePlanner.Proving.Weights;
@@ -58,7 +59,7 @@ internal sealed class UploadRows
         var minute = model.NewIntVar(0, question.Known.Problem.Horizon, "public");
         var day = model.NewIntVar(question.Windows.Min(window => window.Day), LatestDay, "day");
         var (chosen, positions) = (new List<BoolVar>(), new List<LinearExpr>());
-        var ready = Available(episode);
+        var ready = EpisodeMoments.Of(bench, episode);
         ready.ForEach(moment => model.Add(minute >= moment));
         for (var position = 0; position <= last; position++)
         {
@@ -84,22 +85,5 @@ internal sealed class UploadRows
     {
         model.Add(after.Position >= before.Position + 1);
         model.Add(after.Day >= before.Day);
-    }
-
-    private List<LinearExpr> Available(AskedEpisode episode)
-    {
-        var moments = new List<LinearExpr>();
-        if (episode.ReadyStage >= 0)
-        {
-            bench.EndAfter(bench[episode.ReadyStage].Finish, [episode.ReadyStage]);
-            moments.Add(bench[episode.ReadyStage].Finish + episode.Lead);
-        }
-
-        if (episode.FixesStage >= 0)
-        {
-            moments.Add(bench[episode.FixesStage].Finish + 0);
-        }
-
-        return moments;
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.CommandLine.Text;
+using EpisodePlanner.Web.Features;
 using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Telling;
 using NodaTime;
@@ -54,20 +55,15 @@ internal static class CadenceCommand
 
     private static int Run(string file, Instant? now, int loading, bool asJson, Surroundings surroundings, CancellationToken stop)
     {
-        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        if (OpenedWorkshop.WithWork(file, now, surroundings) is not { } opened)
         {
             return ExitCode.BadInput;
-        }
-
-        if (Emptiness.Problem(opened.Workshop) is { } nothing)
-        {
-            return Complaints.About(file, [nothing], surroundings);
         }
 
         var cadence = Cadence.Of(PlanMaking.Plan(opened, surroundings, stop), loading / 100m);
         if (asJson)
         {
-            CadenceJson.Write(cadence, surroundings.Output);
+            DocumentJson.Write(CadenceDocuments.Of(cadence), surroundings.Output);
         }
         else
         {

@@ -22,14 +22,9 @@ internal static class CheckCommand
 
     private static int Run(string file, Surroundings surroundings, CancellationToken stop)
     {
-        if (OpenedWorkshop.Open(file, null, surroundings) is not { } opened)
+        if (OpenedWorkshop.WithWork(file, null, surroundings) is not { } opened)
         {
             return ExitCode.BadInput;
-        }
-
-        if (Emptiness.Problem(opened.Workshop) is { } nothing)
-        {
-            return Complaints.About(file, [nothing], surroundings);
         }
 
         var plan = PlanMaking.Plan(opened, surroundings, stop);

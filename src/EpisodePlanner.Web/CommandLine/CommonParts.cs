@@ -6,6 +6,8 @@ namespace EpisodePlanner.Web.CommandLine;
 /// <summary>Parts that commands share.</summary>
 internal static class CommonParts
 {
+    private const int MostNamed = 8;
+
     /// <summary>The workshop file.</summary>
     public static Argument<string> File() => new("FILE") { Description = "The workshop file, JSON in UTF-8" };
 
@@ -16,6 +18,17 @@ internal static class CommonParts
         Description = "The episode's id, as in the file or in the plan",
         Required = true,
     };
+
+    /// <summary>There is no such episode; which there are.</summary>
+    public static Reason NoEpisode(Plan plan, string typed)
+    {
+        var known = plan.Episodes.Select(e => $"'{e.Id}'").ToList();
+        return new Reason(
+            "--episode",
+            known.Count == 0
+                ? $"There is no episode '{typed}' to come, and no other."
+                : $"There is no episode '{typed}' to come; there are {string.Join(", ", known.Take(MostNamed))}{(known.Count > MostNamed ? " and more" : "")}.");
+    }
 }
 
 /// <summary>Says what is missing where a workshop has nothing to plan.</summary>

@@ -34,6 +34,24 @@ internal sealed record OpenedWorkshop(Workshop Workshop, Instant Now, int? Moved
             : AtToday(read.Thing, Instant.FromDateTimeOffset(surroundings.Clock.GetUtcNow()));
     }
 
+    /// <summary>The same; null, with the reason, also where there is nothing to plan in it.</summary>
+    /// <inheritdoc cref="Open" path="/param"/>
+    public static OpenedWorkshop? WithWork(string file, Instant? now, Surroundings surroundings)
+    {
+        if (Open(file, now, surroundings) is not { } opened)
+        {
+            return null;
+        }
+
+        if (Emptiness.Problem(opened.Workshop) is { } nothing)
+        {
+            Complaints.About(file, [nothing], surroundings);
+            return null;
+        }
+
+        return opened;
+    }
+
     private static OpenedWorkshop AtToday(Workshop workshop, Instant now)
     {
         var today = now.InZone(DateTimeZoneProviders.Tzdb[workshop.Zone]).Date;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using EpisodePlanner.Web.CommandLine.Text;
+using EpisodePlanner.Web.Features;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Telling;
 using NodaTime;
@@ -31,20 +32,15 @@ internal static class PlanCommand
 
     private static int Run(string file, Instant? now, bool asJson, Surroundings surroundings, CancellationToken stop)
     {
-        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        if (OpenedWorkshop.WithWork(file, now, surroundings) is not { } opened)
         {
             return ExitCode.BadInput;
-        }
-
-        if (Emptiness.Problem(opened.Workshop) is { } nothing)
-        {
-            return Complaints.About(file, [nothing], surroundings);
         }
 
         var advice = PlanMaking.Advice(opened, surroundings, stop);
         if (asJson)
         {
-            PlanJson.Write(advice, surroundings.Output);
+            DocumentJson.Write(new PlanDocuments(advice.Plan).Of(advice), surroundings.Output);
         }
         else
         {

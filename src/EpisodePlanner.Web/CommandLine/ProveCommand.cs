@@ -2,6 +2,7 @@ using System.CommandLine;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Scheduling;
 using EpisodePlanner.Web.CommandLine.Text;
+using EpisodePlanner.Web.Features;
 using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Telling;
 using NodaTime;
@@ -61,14 +62,9 @@ internal static class ProveCommand
 
     private static int Run(string file, Instant? now, Asked asked, Surroundings surroundings, CancellationToken stop)
     {
-        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        if (OpenedWorkshop.WithWork(file, now, surroundings) is not { } opened)
         {
             return ExitCode.BadInput;
-        }
-
-        if (Emptiness.Problem(opened.Workshop) is { } nothing)
-        {
-            return Complaints.About(file, [nothing], surroundings);
         }
 
         var plan = PlanMaking.Plan(opened, surroundings, stop);
@@ -80,7 +76,7 @@ internal static class ProveCommand
         line.End();
         if (proof is null)
         {
-            return Complaints.About(file, [Unknown(plan, asked.Episode)], surroundings);
+            return Complaints.About(file, [CommonParts.NoEpisode(plan, asked.Episode)], surroundings);
         }
 
         Write(plan, proof, asked.AsJson, surroundings);
@@ -91,7 +87,7 @@ internal static class ProveCommand
     {
         if (asJson)
         {
-            ProofJson.Write(plan, proof, surroundings.Output);
+            DocumentJson.Write(ProofDocuments.Of(plan, proof), surroundings.Output);
             return;
         }
 
@@ -100,10 +96,6 @@ internal static class ProveCommand
         page.Paragraph(words.Bound(proof));
         page.Paragraph(words.Reached(proof));
     }
-
-    private static Reason Unknown(Plan plan, string episode) => new("--episode", plan.Episodes.Count == 0
-        ? "No episode is to come."
-        : $"There is no episode '{episode}' to come; there is {string.Join(", ", plan.Episodes.Select(e => $"'{e.Id}'"))}.");
 
     private sealed record Asked(string Episode, int Seconds, bool AsJson);
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.CommandLine.Text;
+using EpisodePlanner.Web.Features;
 using EpisodePlanner.Web.Features.Why;
 using EpisodePlanner.Web.Telling;
 using NodaTime;
@@ -37,14 +38,9 @@ internal static class WhyCommand
     private static int Run(
         string file, Instant? now, string episode, bool asJson, Surroundings surroundings, CancellationToken stop)
     {
-        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        if (OpenedWorkshop.WithWork(file, now, surroundings) is not { } opened)
         {
             return ExitCode.BadInput;
-        }
-
-        if (Emptiness.Problem(opened.Workshop) is { } nothing)
-        {
-            return Complaints.About(file, [nothing], surroundings);
         }
 
         var line = new ProgressLine(surroundings);
@@ -53,7 +49,7 @@ internal static class WhyCommand
         line.End();
         stop.ThrowIfCancellationRequested();
         return why is null
-            ? Complaints.About(file, [NoEpisode(plan, episode)], surroundings)
+            ? Complaints.About(file, [CommonParts.NoEpisode(plan, episode)], surroundings)
             : Print(why, asJson, surroundings);
     }
 
@@ -61,7 +57,7 @@ internal static class WhyCommand
     {
         if (asJson)
         {
-            WhyJson.Write(why, surroundings.Output);
+            DocumentJson.Write(new WhyDocuments(why.Plan).Of(why), surroundings.Output);
         }
         else
         {
@@ -69,15 +65,5 @@ internal static class WhyCommand
         }
 
         return ExitCode.Done;
-    }
-
-    private static Reason NoEpisode(Plan plan, string episode)
-    {
-        var known = plan.Episodes.Select(e => $"'{e.Id}'").ToList();
-        return new Reason(
-            "--episode",
-            known.Count == 0
-                ? $"There is no episode '{episode}' to come, and no other."
-                : $"There is no episode '{episode}' to come; there are {string.Join(", ", known.Take(8))}{(known.Count > 8 ? " and more" : "")}.");
     }
 }

@@ -10,14 +10,9 @@ internal static class WritingCommand
     public static int Run(
         string file, Instant? now, Func<Plan, WriteResult> write, Surroundings surroundings, CancellationToken stop)
     {
-        if (OpenedWorkshop.Open(file, now, surroundings) is not { } opened)
+        if (OpenedWorkshop.WithWork(file, now, surroundings) is not { } opened)
         {
             return ExitCode.BadInput;
-        }
-
-        if (Emptiness.Problem(opened.Workshop) is { } nothing)
-        {
-            return Complaints.About(file, [nothing], surroundings);
         }
 
         var plan = PlanMaking.Plan(opened, surroundings, stop);

@@ -70,8 +70,7 @@ public sealed class ChainTests
         var placed = schedule.Order.Select((member, place) => (member, place)).ToDictionary(pair => pair.member, pair => pair.place);
         foreach (var (step, next) in chain.Zip(chain.Skip(1)))
         {
-            var waitsForLater = schedule.Problem.Links.Any(link => link.AtMost is not null
-                && (link.From == step.Stage || schedule.Problem.Stages[link.From].GluedTo == step.Stage));
+            var waitsForLater = step.Cause.Cause.Kind == CauseKind.GreatestLag;
             Assert.True(step.Next == next.Stage && (waitsForLater || placed[next.Stage] < placed[step.Stage]), told);
         }
 

@@ -1,5 +1,3 @@
-using EpisodePlanner.Web.Features.Plans;
-
 namespace EpisodePlanner.Web.Features.Cadences;
 
 /// <summary>What can be kept up over all active series. Hours are decimal, rounded to hundredths; days ISO dates.</summary>

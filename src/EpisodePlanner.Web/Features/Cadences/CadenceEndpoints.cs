@@ -44,7 +44,7 @@ internal static class CadenceEndpoints
         var made = await desk.Current(workshop.Now, PlanKey.UsualSchedules, stop);
         var tag = made.Key.TagWith(string.Create(CultureInfo.InvariantCulture, $".cadence{query.Value.Loading}"));
         return conditions.Judge(tag) == Verdict.Holds
-            ? new Answer<CadenceDocument>(CadenceJson.Write(Cadence.Of(made.Plan, query.Value.Share)), tag)
+            ? new Answer<CadenceDocument>(DocumentJson.Write(CadenceDocuments.Of(Cadence.Of(made.Plan, query.Value.Share))), tag)
             : Reply.To<CadenceDocument>(conditions, tag, () => default);
     }
 

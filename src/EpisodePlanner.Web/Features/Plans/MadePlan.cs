@@ -28,8 +28,8 @@ internal sealed class MadePlan
         (Key, Plan, Until, this.explain) = (key, plan, PlanValidity.Until(plan), explain);
         quick = new SharedWork<PlanAdvice>(stop => advise(plan, false, stop));
         advice = new SharedWork<PlanAdvice>(stop => advise(plan, true, stop));
-        full = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await advice.Get(stop)));
-        dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => PlanJson.Write(await quick.Get(stop)));
+        full = new SharedWork<ReadOnlyMemory<byte>>(async stop => DocumentJson.Write(new PlanDocuments(plan).Of(await advice.Get(stop))));
+        dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => DocumentJson.Write(new PlanDocuments(plan).Of(await quick.Get(stop))));
     }
 
     /// <summary>What it depends on.</summary>

@@ -25,6 +25,6 @@ internal static class ProofEndpoints
         var proof = await proofs.Of(made.Plan, query.Value.Episode, query.Value.Seconds, stop);
         return proof is null
             ? Refusals.NoThing("episode to come", query.Value.Episode.ToString())
-            : new Answer<ProofDocument>(ProofJson.Write(made.Plan, proof));
+            : new Answer<ProofDocument>(DocumentJson.Write(ProofDocuments.Of(made.Plan, proof)));
     }
 }

@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using EpisodePlanner.Planning.Files;
-using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Serving.Requests;
 
 namespace EpisodePlanner.Web.Features.Reference;

@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Planning.Files;
 using EpisodePlanner.Web.Features.Plans;
@@ -29,7 +27,7 @@ internal sealed class WhyDocuments(Plan plan)
     private WhatIfEntry Of(WhatIf tried) => new(
         DocumentValues.Word(tried.Idea.Kind),
         tried.Idea.Says,
-        JsonSerializer.Deserialize(ChangeFile.Write(tried.Idea.Change), WhyJsonContext.Default.JsonElement),
+        JsonElement.Parse(ChangeFile.Write(tried.Idea.Change)),
         DocumentValues.Day(tried.Date),
         tried.DaysWon,
         values.Moment(tried.Ready),
@@ -52,30 +50,3 @@ internal sealed class WhyDocuments(Plan plan)
             DocumentValues.Key(rivalry.Before.Key),
             DocumentValues.Key(rivalry.First.Key)))]);
 }
-
-/// <summary>Writes these documents as JSON.</summary>
-internal static class WhyJson
-{
-    private static readonly WhyJsonContext Readable = new(new JsonSerializerOptions(WhyJsonContext.Default.Options)
-    {
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        WriteIndented = true,
-        NewLine = "\n",
-    });
-
-    /// <summary>On one line, for programs that ask over the network.</summary>
-    public static byte[] Write(EpisodeWhy why) =>
-        JsonSerializer.SerializeToUtf8Bytes(new WhyDocuments(why.Plan).Of(why), WhyJsonContext.Default.WhyDocument);
-
-    /// <summary>Indented, closed by a line feed.</summary>
-    public static void Write(EpisodeWhy why, TextWriter output)
-    {
-        output.Write(JsonSerializer.Serialize(new WhyDocuments(why.Plan).Of(why), Readable.WhyDocument));
-        output.Write('\n');
-    }
-}
-
-/// <summary>How they are serialised.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
-[JsonSerializable(typeof(WhyDocument))]
-internal sealed partial class WhyJsonContext : JsonSerializerContext;

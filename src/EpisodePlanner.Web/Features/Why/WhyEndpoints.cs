@@ -37,7 +37,7 @@ internal static class WhyEndpoints
 
         var tag = made.Key.TagWith(".why");
         return conditions.Judge(tag) == Verdict.Holds
-            ? new Answer<WhyDocument>(WhyJson.Write((await made.Why(episode, stop))!), tag)
+            ? new Answer<WhyDocument>(DocumentJson.Write(new WhyDocuments(made.Plan).Of((await made.Why(episode, stop))!)), tag)
             : Reply.To<WhyDocument>(conditions, tag, () => default);
     }
 

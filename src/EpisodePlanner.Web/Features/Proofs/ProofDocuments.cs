@@ -1,40 +1,14 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using System.Text.Json.Serialization;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Telling;
 
 namespace EpisodePlanner.Web.Features.Proofs;
 
-/// <summary>Writes proofs as JSON.</summary>
-internal static class ProofJson
+/// <summary>Makes documents of proofs.</summary>
+internal static class ProofDocuments
 {
-    private static readonly ProofJsonContext Context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        WriteIndented = true,
-        NewLine = "\n",
-    });
-
-    private static readonly ProofJsonContext Short = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
-
-    /// <summary>The document on one line.</summary>
-    public static byte[] Write(Plan plan, EpisodeProof proof) => JsonSerializer.SerializeToUtf8Bytes(Of(plan, proof), Short.ProofDocument);
-
-    /// <summary>Writes the document, closed by a line feed.</summary>
-    public static void Write(Plan plan, EpisodeProof proof, TextWriter output)
-    {
-        output.Write(JsonSerializer.Serialize(Of(plan, proof), Context.ProofDocument));
-        output.Write('\n');
-    }
-
-    private static ProofDocument Of(Plan plan, EpisodeProof proof)
+    /// <summary>The document of a proof.</summary>
+    public static ProofDocument Of(Plan plan, EpisodeProof proof)
     {
         var (values, words) = (new DocumentValues(plan.Zone), new ProofWords(plan));
         return new ProofDocument
@@ -68,7 +42,3 @@ internal static class ProofJson
         _ => new("slots", says, [], [], null, null, null, null),
     };
 }
-
-/// <summary>How the document is serialised.</summary>
-[JsonSerializable(typeof(ProofDocument))]
-internal sealed partial class ProofJsonContext : JsonSerializerContext;

@@ -1,31 +1,13 @@
-using System.Text.Json;
-using System.Text.Json.Serialization;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.Features.Plans;
 
 namespace EpisodePlanner.Web.Features.Cadences;
 
-/// <summary>Makes the document of a cadence and writes it as JSON.</summary>
-internal static class CadenceJson
+/// <summary>Makes the document of a cadence.</summary>
+internal static class CadenceDocuments
 {
-    private static readonly CadenceJsonContext Readable = new(new JsonSerializerOptions(CadenceJsonContext.Default.Options)
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-    });
-
-    /// <summary>On one line, for programs that ask over the network.</summary>
-    public static byte[] Write(Cadence cadence) =>
-        JsonSerializer.SerializeToUtf8Bytes(Of(cadence), CadenceJsonContext.Default.CadenceDocument);
-
-    /// <summary>Indented, closed by a line feed.</summary>
-    public static void Write(Cadence cadence, TextWriter output)
-    {
-        output.Write(JsonSerializer.Serialize(Of(cadence), Readable.CadenceDocument));
-        output.Write('\n');
-    }
-
-    private static CadenceDocument Of(Cadence cadence) => new()
+    /// <summary>The document.</summary>
+    public static CadenceDocument Of(Cadence cadence) => new()
     {
         PlannedAt = new DocumentValues(cadence.Plan.Zone).Moment(cadence.Plan.Request.PlannedAt),
         KeptHoursAWeek = Rounded(cadence.Kept.HoursAWeek),
@@ -61,8 +43,3 @@ internal static class CadenceJson
 
     private static decimal Rounded(decimal hours) => decimal.Round(hours, 2);
 }
-
-/// <summary>How it is serialised.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
-[JsonSerializable(typeof(CadenceDocument))]
-internal sealed partial class CadenceJsonContext : JsonSerializerContext;
