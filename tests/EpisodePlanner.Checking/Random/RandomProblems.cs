@@ -44,4 +44,17 @@ public static class RandomProblems
             _ => throw new InvalidOperationException("Neither sound nor refused."),
         };
     }
+
+    /// <summary>The same problem without greatest lags.</summary>
+    public static BenchProblem WithoutGreatestLags(BenchProblem problem) => BenchProblem.Create(new BenchInput
+    {
+        Horizon = problem.Horizon,
+        Presence = problem.Presence,
+        Stations = problem.Stations,
+        Limits = problem.Limits,
+        Stages = problem.Stages,
+        Links = [.. problem.Links.Select(link => link with { AtMost = null })],
+    }) is BenchProblemResult.Sound sound
+        ? sound.Problem
+        : throw new InvalidOperationException("A sound problem is none without its greatest lags.");
 }

@@ -28,7 +28,7 @@ public sealed class BenchSearchTests
     {
         for (ulong seed = 1; seed <= 100; seed++)
         {
-            Assert.Equal(1, Sound.Search(Sound.WithoutGreatestLags(RandomProblems.Create(seed))).Generated);
+            Assert.Equal(1, Sound.Search(RandomProblems.WithoutGreatestLags(RandomProblems.Create(seed))).Generated);
         }
     }
 

@@ -63,7 +63,7 @@ public sealed class SerialGenerationTests
         for (ulong seed = 1; seed <= Problems / 3; seed++)
         {
             var problem = RandomProblems.Create(seed);
-            var (with, without) = (Best(problem, 3).Schedule, Best(Sound.WithoutGreatestLags(problem), 3).Schedule);
+            var (with, without) = (Best(problem, 3).Schedule, Best(RandomProblems.WithoutGreatestLags(problem), 3).Schedule);
             var causes = new CauseFinder(with);
             moved += with.Order.Count(stage => causes.Explain(stage).Cause.Kind == CauseKind.GreatestLag);
             kept += problem.Links.Count(link => link.AtMost is not null && with.IsPlaced(link.To));

@@ -16,10 +16,6 @@ internal static class Sound
     public static BenchProblem With(BenchProblem problem, Func<int, BenchStage, BenchStage> change) =>
         Problem(InputOf(problem) with { Stages = [.. problem.Stages.Select((stage, i) => change(i, stage))] });
 
-    /// <summary>The problem without greatest lags.</summary>
-    public static BenchProblem WithoutGreatestLags(BenchProblem problem) =>
-        Problem(InputOf(problem) with { Links = [.. problem.Links.Select(link => link with { AtMost = null })] });
-
     /// <summary>The problem of one stage alone, with the wait glued to it, no link and no date.</summary>
     public static BenchProblem Alone(BenchProblem problem, int stage)
     {
