@@ -83,7 +83,7 @@ internal sealed class Writer(Storage storage, Snapshots snapshots, TimeProvider 
             return new Broken(now, ((Refused)result).Reasons);
         }
 
-        var step = Step.Of(now, applied, intent, deleted, clock.Now());
+        var step = Step.Of(now, applied, intent with { Change = Canonical(applied.Made) }, deleted, clock.Now());
         return step.Changed.Count > 0 || intent.IsMadeAnyway
             ? await Write(context, step, stop)
             : new Unchanged(now);

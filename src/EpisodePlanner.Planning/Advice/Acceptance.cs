@@ -21,6 +21,11 @@ public static class Acceptance
     private static AcceptedStart? Start(Workshop workshop, PlannedStage stage)
     {
         var start = stage.Start!.Value;
+        if (stage.Key.IsShot)
+        {
+            return new AcceptedStart { Task = stage.Key.Task, Shot = stage.Key.Shot, Start = start };
+        }
+
         if (!stage.Key.IsTail)
         {
             return new AcceptedStart { Task = stage.Key.Task, Stage = stage.Key.Stage, Start = start };

@@ -46,7 +46,7 @@ internal static class StoryTrials
 
     private static Trial? Payoff(Plan plan)
     {
-        var left = plan.Stages.Where(s => !s.Key.IsTail).Select(s => s.Key.Task).ToHashSet();
+        var left = plan.Stages.Where(s => s.Key.IsTask).Select(s => s.Key.Task).ToHashSet();
         var isTyped = plan.Request.Workshop.Tasks.Any(t => left.Contains(t.Id) && t.Links.Any(l => l.Assumed));
         return !isTyped ? null : Trial.Of(
             "payoff",

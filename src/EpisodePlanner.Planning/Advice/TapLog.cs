@@ -16,7 +16,7 @@ public static class TapLog
     /// <param name="outcome">What became of it.</param>
     /// <param name="at">The moment of the tap.</param>
     /// <param name="id">The entry's id.</param>
-    /// <returns>The entry; null where there is no such stretch of work any more.</returns>
+    /// <returns>The entry; null where there is no such stretch of work any more, and for a shot, which the log does not know.</returns>
     public static LogEntry? Of(Workshop workshop, StageKey key, LogOutcome outcome, Instant at, Id id)
     {
         var entry = new LogEntry
@@ -26,8 +26,30 @@ public static class TapLog
             Outcome = outcome,
             Minutes = outcome == LogOutcome.Begun ? 0 : Worked(workshop, key, at),
         };
-        return !key.IsTail ? entry with { Task = key.Task, Stage = key.Stage }
+        return key.IsShot ? null
+            : !key.IsTail ? entry with { Task = key.Task, Stage = key.Stage }
             : PartOf(workshop, key) is { } part ? entry with { Episode = key.Episode, Part = part }
+            : null;
+    }
+
+    /// <summary>
+    /// The change that a tap makes: an entry of the log; of a shot, that it was got ("done") or is lost ("failed").
+    /// </summary>
+    /// <inheritdoc cref="Of" path="/param"/>
+    /// <returns>The change; null where there is nothing to tell of.</returns>
+    public static Change? Change(Workshop workshop, StageKey key, LogOutcome outcome, Instant at, Id id)
+    {
+        if (!key.IsShot)
+        {
+            return Of(workshop, key, outcome, at, id) is { } entry ? ThingKinds.Log.Put(entry) : null;
+        }
+
+        ShotState? state = outcome switch { LogOutcome.Done => ShotState.Got, LogOutcome.Failed => ShotState.Lost, _ => null };
+        return state is { } told && workshop.Tasks.Find(key.Task) is { } task && task.Shots.Any(shot => shot.Id == key.Shot)
+            ? new TaskChange(task.Id, task with
+            {
+                Shots = task.Shots.Select(shot => shot.Id == key.Shot ? shot with { State = told } : shot).ToValueList(),
+            })
             : null;
     }
 

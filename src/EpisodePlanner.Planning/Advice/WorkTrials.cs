@@ -24,7 +24,7 @@ internal static class WorkTrials
     }
 
     private static List<Stage> StagesLeft(Plan plan) => [.. plan.Stages
-        .Where(stage => !stage.Key.IsTail)
+        .Where(stage => stage.Key.IsTask)
         .Select(stage => plan.Request.Workshop.Tasks.Find(stage.Key.Task)!.Stages.First(s => s.Id == stage.Key.Stage))];
 
     private static Trial? Hours(Plan plan)
@@ -85,7 +85,7 @@ internal static class WorkTrials
 
     private static Trial? Order(Plan plan)
     {
-        var left = plan.Stages.Where(s => !s.Key.IsTail).Select(s => s.Key.Task).ToHashSet();
+        var left = plan.Stages.Where(s => s.Key.IsTask).Select(s => s.Key.Task).ToHashSet();
         var isUsed = plan.Request.Workshop.Tasks
             .Any(task => left.Contains(task.Id) && task.Links.Any(link => link.Assumed && left.Contains(link.Task)));
         return !isUsed ? null : Trial.Of(

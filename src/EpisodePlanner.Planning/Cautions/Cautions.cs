@@ -65,7 +65,7 @@ public static class Cautions
             return Named(planned.Parts.SelectMany(part => part.Stations), workshop);
         }
 
-        var task = planned.Key.IsTail ? null : workshop.Tasks.Find(planned.Key.Task);
+        var task = !planned.Key.IsTask ? null : workshop.Tasks.Find(planned.Key.Task);
         var stage = task?.Stages.FirstOrDefault(stage => stage.Id == planned.Key.Stage);
         return stage is null ? [] : MachinesOf(stage, workshop);
     }

@@ -11,7 +11,11 @@ public abstract record ChangeResult
 /// <summary>The change was made.</summary>
 /// <param name="Workshop">The workshop after it.</param>
 /// <param name="Inverse">The change that leads back to the workshop before it, to the byte.</param>
-public sealed record Applied(Workshop Workshop, Change Inverse) : ChangeResult;
+public sealed record Applied(Workshop Workshop, Change Inverse) : ChangeResult
+{
+    /// <summary>The change with all that follows from it: shots that its log entries destroyed are marked lost.</summary>
+    public required Change Made { get; init; }
+}
 
 /// <summary>The change was not made.</summary>
 /// <param name="Reasons">Everything that speaks against it; at least one reason.</param>

@@ -5,21 +5,24 @@ public static class Changes
 {
     /// <summary>
     /// Makes a change, whoever asks for it: a form, the API, an import, an undo, a draft. The workshop that comes out
-    /// keeps every rule of <see cref="WorkshopRules"/>; what would break one is refused with all reasons.
+    /// keeps every rule of <see cref="WorkshopRules"/>; what would break one is refused with all reasons. An entry of the
+    /// log that destroys a missing shot marks it lost in the same change (<see cref="Applied.Made"/>).
     /// </summary>
     /// <param name="workshop">The workshop before; it keeps every rule.</param>
     /// <param name="change">The change.</param>
     public static ChangeResult Apply(Workshop workshop, Change change)
     {
         var reasons = new ReasonList();
-        var step = change.Take(workshop, reasons);
-        if (step is not null)
+        if (change.Take(workshop, reasons) is not { } tried)
         {
-            WorkshopRules.Check(step.After, workshop, reasons);
+            return new Refused(reasons.ToValueList());
         }
 
-        return reasons.IsEmpty && step is not null
-            ? new Applied(step.After, step.Inverse)
+        var made = LostShots.Following(change, workshop, tried.After);
+        var step = ReferenceEquals(made, change) ? tried : made.Take(workshop, reasons)!;
+        WorkshopRules.Check(step.After, workshop, reasons);
+        return reasons.IsEmpty
+            ? new Applied(step.After, LostShots.Keeping(step.Inverse, step.After, workshop)) { Made = made }
             : new Refused(reasons.ToValueList());
     }
 

@@ -12,7 +12,7 @@ public static class Differences
     public static Batch? Between(Workshop from, Workshop to)
     {
         var changes = Whole(from, to).Concat(ThingKinds.All.SelectMany(kind => Things(kind, from, to))).ToValueList();
-        return changes.Count > 0 ? new Batch(changes) : null;
+        return changes.Count > 0 ? new Batch(LostShots.Keeping(new Batch(changes), from, to).Unfolded().ToValueList()) : null;
     }
 
     private static IEnumerable<Change> Whole(Workshop from, Workshop to)

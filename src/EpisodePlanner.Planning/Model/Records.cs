@@ -157,6 +157,9 @@ public sealed record AcceptedStart
     /// <summary>The stage of the task.</summary>
     public Id? Stage { get; init; }
 
+    /// <summary>The shot of the task that is to be filmed, in place of a stage.</summary>
+    public Id? Shot { get; init; }
+
     /// <summary>The episode whose tail it is.</summary>
     public Id? Episode { get; init; }
 

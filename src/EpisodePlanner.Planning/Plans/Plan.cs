@@ -15,7 +15,7 @@ public sealed record Plan
     /// <summary>The moment until which the plan looks.</summary>
     public required Instant Horizon { get; init; }
 
-    /// <summary>What is left to do, every stage of every task and of every episode's tail, by start, then unplaced ones.</summary>
+    /// <summary>What is left to do, every stage of every task and of every episode's tail and every shot with time of its own, by start, then unplaced ones.</summary>
     public required ValueList<PlannedStage> Stages { get; init; }
 
     /// <summary>The episodes to come, those with a date first, by date; then by story.</summary>
@@ -65,7 +65,7 @@ public enum FindingKind
     /// <summary>Work that can never be done as things stand.</summary>
     Impossible,
 
-    /// <summary>A date or a greatest lag that the plan does not keep.</summary>
+    /// <summary>A date, a greatest lag or a picture that the plan does not keep.</summary>
     Missed,
 
     /// <summary>Something in the workshop that has no effect on dates yet.</summary>

@@ -3,18 +3,30 @@ using NodaTime;
 
 namespace EpisodePlanner.Planning;
 
-/// <summary>Which stretch of work is meant: a stage of a task, or a part of an episode's tail.</summary>
+/// <summary>Which stretch of work is meant: a stage of a task, a shot of a task, or a part of an episode's tail.</summary>
 /// <param name="Task">The task; empty for a tail.</param>
-/// <param name="Stage">The stage of the task; empty for a tail.</param>
+/// <param name="Stage">The stage of the task; empty for a shot and for a tail.</param>
 /// <param name="Episode">The episode whose tail it is; empty for a task.</param>
 /// <param name="Part">Its position in the tail, from 0; −1 for a task.</param>
 public readonly record struct StageKey(Id Task, Id Stage, Id Episode, int Part)
 {
+    /// <summary>The shot of the task that is to be filmed; empty for all other work.</summary>
+    public Id Shot { get; private init; }
+
     /// <summary>Whether it belongs to an episode's tail.</summary>
     public bool IsTail => Part >= 0;
 
+    /// <summary>Whether it is a shot that is filmed in a stretch of its own.</summary>
+    public bool IsShot => !Shot.IsEmpty;
+
+    /// <summary>Whether it is a stage of a task.</summary>
+    public bool IsTask => !IsTail && !IsShot;
+
     /// <summary>A stage of a task.</summary>
     public static StageKey OfTask(Id task, Id stage) => new(task, stage, default, -1);
+
+    /// <summary>A shot of a task, filmed in a stretch of its own.</summary>
+    public static StageKey OfShot(Id task, Id shot) => new(task, default, default, -1) { Shot = shot };
 
     /// <summary>A part of an episode's tail.</summary>
     public static StageKey OfTail(Id episode, int part) => new(default, default, episode, part);
@@ -27,7 +39,7 @@ public readonly record struct StageKey(Id Task, Id Stage, Id Episode, int Part)
 /// <param name="Stations">The people, machines and places it takes, by id.</param>
 public sealed record PlannedPart(PartKind Kind, Instant Start, Instant End, ValueList<Id> Stations);
 
-/// <summary>A stage that is left to do, or a part of a tail.</summary>
+/// <summary>A stage that is left to do, a shot to film, or a part of a tail.</summary>
 public sealed record PlannedStage
 {
     private readonly Lazy<PlannedCause?>? cause;
@@ -38,7 +50,7 @@ public sealed record PlannedStage
     /// <summary>Its index in <see cref="Plan.Schedule"/>.</summary>
     public required int Index { get; init; }
 
-    /// <summary>Task and stage in words: "weld frame", "hull panel: cure".</summary>
+    /// <summary>Task and stage in words: "weld frame", "hull panel: cure", "film ‘the empty bed’".</summary>
     public required string Name { get; init; }
 
     /// <summary>The series it serves; empty for work on the workshop itself.</summary>
@@ -47,7 +59,7 @@ public sealed record PlannedStage
     /// <summary>Attended, run or wait.</summary>
     public required StageKind Kind { get; init; }
 
-    /// <summary>The kind of work; <see cref="WorkKind.Edit"/> for tails.</summary>
+    /// <summary>The kind of work; <see cref="WorkKind.Edit"/> for tails, <see cref="WorkKind.Film"/> for shots.</summary>
     public required WorkKind Work { get; init; }
 
     /// <summary>Minutes left by the planning value.</summary>

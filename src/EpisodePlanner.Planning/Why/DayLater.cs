@@ -27,7 +27,7 @@ internal static class WaitingADay
         return
         [
             .. plan.Stages
-                .Where(stage => !stage.Key.IsTail && stage.Start is not null)
+                .Where(stage => stage.Key.IsTask && stage.Start is not null)
                 .GroupBy(stage => stage.Key.Task)
                 .Select(stages => stages.MinBy(stage => stage.Start)!)
                 .Where(first => !first.Begun && first.Start < until)

@@ -16,7 +16,7 @@ internal static class ShorterWork
     {
         var openDay = OpenDay(chain.Plan);
         return chain.Stages
-            .Where(stage => stage is { Begun: false, Minutes: > 0 })
+            .Where(stage => stage is { Begun: false, Minutes: > 0, Key.IsShot: false })
             .OrderByDescending(stage => stage.Minutes)
             .Take(MostStages)
             .Select(stage => stage.Key.IsTail ? OfTail(chain.Workshop, stage, openDay) : OfTask(chain.Workshop, stage, openDay))

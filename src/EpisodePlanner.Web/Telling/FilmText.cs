@@ -13,7 +13,7 @@ internal static class FilmText
         var ahead = shots.Where(shot => !shot.Passed).ToList();
         foreach (var shot in ahead.Take(Most))
         {
-            page.Item($"{Until(shot, names)}: {PlanNames.Quote(shot.Shot.Name)}{Nature(shot.Shot)}, {When(shot, names)}.");
+            page.Item($"{Until(shot, names)}: {PlanNames.Quote(shot.Shot.Name)}{Nature(shot.Shot)}, {When(shot, names)}{Planned(shot, names)}.");
         }
 
         if (ahead.Count > Most)
@@ -33,7 +33,17 @@ internal static class FilmText
     }
 
     private static string Until(ShotToFilm shot, PlanNames names) =>
-        shot.Until is { } until ? $"By {names.Moment(until)}" : "No date yet";
+        shot.Until is { } until ? $"By {names.Moment(until)}"
+        : shot.Shot.Moment == ShotMoment.After && shot.LostBy is null ? "When there is time"
+        : "No date yet";
+
+    /// <summary>The time that is kept for it; one during its task needs none.</summary>
+    private static string Planned(ShotToFilm shot, PlanNames names) => shot.Planned switch
+    {
+        { Start: { } start, Finish: { } end } => $"; planned for {names.Span(start, end)}",
+        { } => "; no time found for it",
+        _ => "",
+    };
 
     private static string Nature(Shot shot)
     {
@@ -46,6 +56,9 @@ internal static class FilmText
         return $" ({string.Join(", ", parts.OfType<string>())})";
     }
 
+    private static string Before(ShotToFilm shot) =>
+        shot.LostBy is { } lostBy ? $"{(shot.From is null ? "" : ",")} and before {PlanNames.Quote(lostBy.Name)} starts" : "";
+
     private static string When(ShotToFilm shot, PlanNames names)
     {
         var task = PlanNames.Quote(shot.Task.Name);
@@ -53,7 +66,7 @@ internal static class FilmText
         {
             ShotMoment.Before => $"before {task} starts",
             ShotMoment.During => $"while {task} goes on{(shot.From is { } start ? $", from {names.Moment(start)}" : "")}",
-            _ => $"after {task}{(shot.From is { } done ? $", done {names.Moment(done)}," : "")} and before {PlanNames.Quote(shot.LostBy!.Name)} starts",
+            _ => $"after {task}{(shot.From is { } done ? $", done {names.Moment(done)}" : "")}{Before(shot)}",
         };
     }
 }

@@ -10,6 +10,7 @@ internal sealed class Ledger
     private readonly ILookup<Id, LogEntry> logByEpisode;
     private readonly ILookup<Id, PlannedStage> stagesByTask;
     private readonly ILookup<Id, PlannedStage> tails;
+    private readonly Dictionary<StageKey, PlannedStage> films;
 
     public Ledger(Plan plan)
     {
@@ -18,7 +19,8 @@ internal sealed class Ledger
         Log = [.. Workshop.Log.Where(entry => entry.At <= plan.Request.PlannedAt).OrderBy(entry => entry.At)];
         logByTask = Log.Where(entry => entry.Task is not null).ToLookup(entry => entry.Task!.Value);
         logByEpisode = Log.Where(entry => entry.Episode is not null).ToLookup(entry => entry.Episode!.Value);
-        stagesByTask = plan.Stages.Where(stage => !stage.Key.IsTail).ToLookup(stage => stage.Key.Task);
+        stagesByTask = plan.Stages.Where(stage => stage.Key.IsTask).ToLookup(stage => stage.Key.Task);
+        films = plan.Stages.Where(stage => stage.Key.IsShot).ToDictionary(stage => stage.Key);
         tails = plan.Stages.Where(stage => stage.Key.IsTail).ToLookup(stage => stage.Key.Episode);
     }
 
@@ -41,6 +43,9 @@ internal sealed class Ledger
 
     /// <summary>What is left of a task, in the plan's order.</summary>
     public IEnumerable<PlannedStage> Left(WorkTask task) => stagesByTask[task.Id];
+
+    /// <summary>The time that the plan keeps for a shot; null where it keeps none.</summary>
+    public PlannedStage? Film(WorkTask task, Shot shot) => films.GetValueOrDefault(StageKey.OfShot(task.Id, shot.Id));
 
     /// <summary>What is left of an episode's tail, in working order.</summary>
     public IEnumerable<PlannedStage> Tail(PlannedEpisode episode) =>

@@ -82,9 +82,12 @@ public readonly record struct Fact(FactKind Kind, string Name)
     public static Fact Of(PlannedEpisode episode) => new(FactKind.Episode, $"{episode.Id}");
 
     /// <summary>A stage of the plan.</summary>
-    public static Fact Of(PlannedStage stage) => new(FactKind.Planned, stage.Key.IsTail
-        ? $"{stage.Key.Episode}/{stage.Key.Part}"
-        : $"{stage.Key.Task}/{stage.Key.Stage}");
+    public static Fact Of(PlannedStage stage) => new(FactKind.Planned, stage.Key switch
+    {
+        { IsTail: true } key => $"{key.Episode}/{key.Part}",
+        { IsShot: true } key => $"{key.Task}/film/{key.Shot}",
+        var key => $"{key.Task}/{key.Stage}",
+    });
 
     /// <summary>A silence of a series or of the channel.</summary>
     public static Fact Of(Outlook outlook, SilenceAhead silence) =>

@@ -18,7 +18,7 @@ internal static class ShotWording
             ShotMoment.During => During(shot, ledger),
             _ => After(shot, ledger),
         };
-        return Say.Item([when, .. Latest(shot, ledger), .. Needed(shot)]);
+        return Say.Item([when, .. Kept(shot, ledger), .. Latest(shot, ledger), .. Needed(shot)]);
     }
 
     /// <summary>A shot whose moment passed and that can be staged once more.</summary>
@@ -51,6 +51,11 @@ internal static class ShotWording
     private static Sentence After(ShotFact shot, Ledger ledger) => Say.From(
         $"{Name(shot)}{Minutes(shot)}: after {InWords.Quoted(shot.Task.Name)} is done{On(shot.From, true, ledger)}.",
         Facts(shot, shot.From));
+
+    private static IEnumerable<Sentence> Kept(ShotFact shot, Ledger ledger) =>
+        ledger.Film(shot.Task, shot.Shot) is { Start: { } start } film
+            ? [Say.From($"The plan keeps time for it on {InWords.Moment(ledger.At(start))}.", shot.Fact, Fact.Of(film))]
+            : [];
 
     private static IEnumerable<Sentence> Latest(ShotFact shot, Ledger ledger)
     {

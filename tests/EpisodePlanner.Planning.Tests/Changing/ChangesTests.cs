@@ -103,7 +103,7 @@ public class ChangesTests
 
     [Fact]
     public void Apply_EmptyBatch() =>
-        Assert.Equal(new Applied(Sound, new Batch([])), Changes.Apply(Sound, new Batch([])));
+        Assert.Equal(new Applied(Sound, new Batch([])) { Made = new Batch([]) }, Changes.Apply(Sound, new Batch([])));
 
     [Fact]
     public void Apply_BatchesDeepInEachOther()

@@ -38,7 +38,7 @@ internal sealed record Shop
     public static string Work(string id, int hours, string more = "") =>
         $$"""{ "id": "{{id}}", "name": "{{id}}", "milestone": "floats", "stages": [{ "kind": "attended", "hours": {{hours}} }]{{more}} }""";
 
-    private string File => $$"""
+    public string File => $$"""
         {
           "format": 1, "name": "Shop", "zone": "Etc/UTC", "settings": {{Settings}},
           "people": [{{People}}], "machines": [{{Machines}}], "places": [{{Places}}],

@@ -63,6 +63,20 @@ internal sealed class Inspection(Workshop workshop, Workshop? before, ReasonList
             : Unknown("stage", stage, stages, $" in task '{task}'"));
     }
 
+    /// <summary>Refuses a shot that its task doesn't have.</summary>
+    public void LeadsToShot(Spot where, Id task, Id shot)
+    {
+        if (Register.KnowsShot(task, shot))
+        {
+            return;
+        }
+
+        var shots = Workshop.Tasks.Find(task)!.Shots.Select(s => s.Id).ToArray();
+        Refuse(where, registerBefore?.KnowsShot(task, shot) == true
+            ? StillNamed(where, "shot", shot)
+            : Unknown("shot", shot, shots, $" in task '{task}'"));
+    }
+
     private Id[] Known(Referent kind)
     {
         if (!known.TryGetValue(kind, out var ids))

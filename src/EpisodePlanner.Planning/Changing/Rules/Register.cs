@@ -47,6 +47,10 @@ internal sealed class Register
     public bool KnowsStage(Id task, Id stage) =>
         workshop.Tasks.TryFind(task, out var found) && found.Stages.Any(s => s.Id == stage);
 
+    /// <summary>Whether the task has the shot.</summary>
+    public bool KnowsShot(Id task, Id shot) =>
+        workshop.Tasks.TryFind(task, out var found) && found.Shots.Any(s => s.Id == shot);
+
     /// <summary>The ids that references of a kind can lead to, in the order of the file.</summary>
     public IEnumerable<Id> All(Referent kind) => kind switch
     {

@@ -29,7 +29,7 @@ internal static class WholeRules
         var at = Spot.Root.Member("accepted", "the accepted plan").Member("starts");
         foreach (var (start, spot) in (inspection.Workshop.Accepted?.Starts ?? []).At(at))
         {
-            WorkNameRules.Check(inspection, new WorkName(start.Task, start.Stage, start.Episode, start.Part), spot);
+            WorkNameRules.Check(inspection, new WorkName(start.Task, start.Stage, start.Episode, start.Part) { Shot = start.Shot }, spot);
         }
     }
 }

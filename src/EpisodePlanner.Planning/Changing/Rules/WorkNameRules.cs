@@ -1,7 +1,11 @@
 namespace EpisodePlanner.Planning;
 
-/// <summary>A stretch of work named by the log or an accepted start: of a task, or of an episode's tail.</summary>
-internal readonly record struct WorkName(Id? Task, Id? Stage, Id? Episode, TailKind? Part);
+/// <summary>A stretch of work named by the log or an accepted start: of a task, one of its shots, or of an episode's tail.</summary>
+internal readonly record struct WorkName(Id? Task, Id? Stage, Id? Episode, TailKind? Part)
+{
+    /// <summary>The shot of the task that is filmed.</summary>
+    public Id? Shot { get; init; }
+}
 
 /// <summary>Names of work: exactly one of task and episode, each with its own kind of part.</summary>
 internal static class WorkNameRules
@@ -19,10 +23,24 @@ internal static class WorkNameRules
             work.Part is not null && work.Episode is null,
             at.Member("part"),
             "A part needs its episode; name the episode too.");
+        inspection.RefuseIf(
+            work.Shot is not null && (work.Task is null || work.Stage is not null),
+            at.Member("shot"),
+            "A shot is filmed in a stretch of its own; name its task too, and no stage.");
         inspection.Leads(at.Member("episode"), Referent.Episode, work.Episode);
-        if (inspection.Leads(at.Member("task"), Referent.Task, work.Task) && work.Stage is { } stage)
+        if (!inspection.Leads(at.Member("task"), Referent.Task, work.Task))
+        {
+            return;
+        }
+
+        if (work.Stage is { } stage)
         {
             inspection.LeadsToStage(at.Member("stage"), work.Task!.Value, stage);
+        }
+
+        if (work.Shot is { } shot)
+        {
+            inspection.LeadsToShot(at.Member("shot"), work.Task!.Value, shot);
         }
     }
 }

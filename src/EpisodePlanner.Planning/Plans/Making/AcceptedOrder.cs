@@ -27,7 +27,7 @@ internal static class AcceptedStarts
     {
         if (start.Task is { } task)
         {
-            return StageKey.OfTask(task, start.Stage ?? default);
+            return start.Shot is { } shot ? StageKey.OfShot(task, shot) : StageKey.OfTask(task, start.Stage ?? default);
         }
 
         var episode = start.Episode ?? default;

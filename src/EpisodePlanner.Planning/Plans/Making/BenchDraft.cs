@@ -32,6 +32,27 @@ internal sealed class BenchDraft
     /// <summary>The index of a stretch of work that is left to do, or null.</summary>
     public int? Find(StageKey key) => indices.TryGetValue(key, out var index) ? index : null;
 
+    /// <summary>Whether links lead from a stage to another one, or the two are the same.</summary>
+    public bool Leads(int from, int to)
+    {
+        var next = links.ToLookup(link => link.From, link => link.To);
+        var (seen, open) = (new HashSet<int> { from }, new Stack<int>([from]));
+        while (open.TryPop(out var stage))
+        {
+            if (stage == to)
+            {
+                return true;
+            }
+
+            foreach (var follower in next[stage].Where(seen.Add))
+            {
+                open.Push(follower);
+            }
+        }
+
+        return false;
+    }
+
     public void Replace(int index, Func<BenchStage, BenchStage> change) =>
         stages[index] = stages[index] with { Stage = change(stages[index].Stage) };
 }

@@ -4,11 +4,26 @@ using NodaTime;
 namespace EpisodePlanner.Planning;
 
 /// <summary>Adds the tails of the episodes to come to the bench problem and collects the episodes and series in columns.</summary>
-internal sealed class EpisodeTableBuilder(
-    Workshop workshop, TimeAxis axis, WorkProgress progress, StageModes modes, TaskLinks links, BenchDraft draft)
+internal sealed class EpisodeTableBuilder
 {
-    private readonly StageEstimator estimator = new(workshop.Settings);
-    private readonly LocalDate today = axis.DateOf(0);
+    private readonly PlanDraft plan;
+    private readonly Workshop workshop;
+    private readonly TimeAxis axis;
+    private readonly WorkProgress progress;
+    private readonly StageModes modes;
+    private readonly BenchDraft draft;
+    private readonly StageEstimator estimator;
+    private readonly LocalDate today;
+    private readonly ILookup<Id, int> films;
+
+    public EpisodeTableBuilder(PlanDraft plan, StageModes modes)
+    {
+        (this.plan, this.modes) = (plan, modes);
+        (workshop, axis, progress, draft) = (plan.Workshop, plan.Axis, plan.Progress, plan.Bench);
+        estimator = new StageEstimator(workshop.Settings);
+        today = axis.DateOf(0);
+        films = plan.Films.Stages.Where(film => film.Shot.Required).ToLookup(film => film.Task.Id, film => film.Stage);
+    }
 
     public EpisodeTable Build()
     {
@@ -40,7 +55,7 @@ internal sealed class EpisodeTableBuilder(
     public static decimal EarlyViewHours(Workshop workshop, Episode episode) =>
         episode.EarlyViewHours ?? workshop.Settings.EarlyViewHours ?? 0;
 
-    /// <summary>The tail's parts one after the other, once all tasks of the milestones are done.</summary>
+    /// <summary>The tail's parts one after the other, once all tasks of the milestones are done and their required shots taken.</summary>
     private (int Ready, int Fixes) AddTail(UpcomingEpisode upcoming, IReadOnlyList<WorkTask> tasks)
     {
         var tail = Tails.Of(workshop, upcoming.Assumed ? null : upcoming.Episode);
@@ -60,7 +75,7 @@ internal sealed class EpisodeTableBuilder(
             (ready, fixes) = tail[part].Kind == TailKind.Fixes ? (ready, stage) : (stage, fixes);
         }
 
-        return ready < 0 && fixes < 0 && tasks.Any(t => !progress.IsDone(t)) ? (AddReady(upcoming, tasks), -1) : (ready, fixes);
+        return ready < 0 && fixes < 0 && tasks.Any(t => !progress.IsDone(t) || films.Contains(t.Id)) ? (AddReady(upcoming, tasks), -1) : (ready, fixes);
     }
 
     private void Link(int stage, int before, IReadOnlyList<WorkTask> tasks)
@@ -73,7 +88,11 @@ internal sealed class EpisodeTableBuilder(
 
         foreach (var task in tasks)
         {
-            links.AddFinish(task, stage);
+            plan.Links.AddFinish(task, stage);
+            foreach (var film in films[task.Id])
+            {
+                draft.Add(new BenchLink(film, stage, LinkKind.After));
+            }
         }
     }
 

@@ -16,8 +16,9 @@ internal sealed class PlanDraft
         Slots = SlotWindows.Of(SlotRulesOf(request.Workshop), request.Workshop.Settings.DaysToAvoid, axis);
         var modes = new StageModes(request.Workshop, Stations);
         Links = new TaskLinks(request.Workshop, axis, Progress, Stations, Bench);
+        Films = new FilmStages(this, modes);
         AddTasks(modes);
-        Episodes = new EpisodeTableBuilder(request.Workshop, axis, Progress, modes, Links, Bench).Build();
+        Episodes = new EpisodeTableBuilder(this, modes).Build();
         DueDates.Set(this);
         Problem = Create();
     }
@@ -35,6 +36,9 @@ internal sealed class PlanDraft
     public BenchDraft Bench { get; }
 
     public TaskLinks Links { get; }
+
+    /// <summary>The missing shots that have time of their own.</summary>
+    public FilmStages Films { get; }
 
     public ValueList<SlotWindow> Slots { get; }
 
@@ -84,6 +88,11 @@ internal sealed class PlanDraft
         foreach (var (task, _) in tasks)
         {
             Links.AddTo(task);
+        }
+
+        foreach (var (task, owner) in tasks)
+        {
+            Films.AddTo(task, owner);
         }
     }
 

@@ -35,6 +35,16 @@ internal sealed class StageModes(Workshop workshop, StationTable table)
         })];
     }
 
+    /// <summary>
+    /// The choices of a shot: any person, while its place is open and light enough. The place is not taken, and nothing is
+    /// set up: pictures are taken beside what stands there.
+    /// </summary>
+    public IReadOnlyList<StageMode> OfShot(Place? place) => [.. table.People.Select(person => new StageMode
+    {
+        Stations = [table.IndexOf(person)],
+        Limits = place is null ? [] : [.. table.LimitsOf([place.Id], loud: false), .. table.OpenHoursOf(place)],
+    })];
+
     private bool NeedsAnybody(Stage stage) =>
         stage.Kind == StageKind.Attended || Math.Max(stage.LoadMinutes, stage.UnloadMinutes) > Touch;
 

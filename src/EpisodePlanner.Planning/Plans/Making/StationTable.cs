@@ -8,6 +8,7 @@ internal sealed class StationTable
     private readonly Dictionary<Id, int> indices = [];
     private readonly Dictionary<Id, int> quiet = [];
     private readonly Dictionary<Id, int> daylight = [];
+    private readonly Dictionary<Id, int> open = [];
     private readonly List<Station> stations = [];
     private readonly List<HoursLimit> limits = [];
     private readonly List<Id> ids = [];
@@ -53,6 +54,24 @@ internal sealed class StationTable
         var places = chosen.Select(id => workshop.Machines.Find(id)?.Place ?? id).Distinct().ToList();
         var bound = chosen.Where(daylight.ContainsKey).Select(id => daylight[id]);
         return loud ? [.. bound, .. places.Where(quiet.ContainsKey).Select(id => quiet[id])] : [.. bound];
+    }
+
+    /// <summary>The limit that a place's hours are for work that is done there without taking it; none where it is always open.</summary>
+    public IEnumerable<int> OpenHoursOf(Place place)
+    {
+        if (place is { Hours: null, ByBookingOnly: false })
+        {
+            return [];
+        }
+
+        if (!open.TryGetValue(place.Id, out var limit))
+        {
+            limit = limits.Count;
+            open.Add(place.Id, limit);
+            limits.Add(new HoursLimit($"the time in which {place.Name} is closed", stations[IndexOf(place.Id)].Hours));
+        }
+
+        return [limit];
     }
 
     /// <summary>The people; where nobody is named, one pair of hands under an id that is free.</summary>

@@ -34,6 +34,30 @@ internal sealed class TaskLinks(
         }
     }
 
+    /// <summary>A link from a stage to the start of what is left of a task.</summary>
+    public void AddStart(int from, WorkTask to)
+    {
+        if (First(to) is { } first)
+        {
+            draft.Add(new BenchLink(from, first, LinkKind.After));
+        }
+    }
+
+    /// <summary>Links that make a stage come after the tasks that a task follows; of their lags only how early it may come.</summary>
+    public void AddWaitsOf(WorkTask task, int to)
+    {
+        foreach (var link in task.Links.Where(link => link.Kind == LinkKind.After).OrderBy(link => link.Task).ThenBy(link => link.LagMinutes))
+        {
+            if (workshop.Tasks.Find(link.Task) is { } from && Last(from) is { } last)
+            {
+                draft.Add(new BenchLink(last, to, LinkKind.After) { Lag = Math.Min(0, link.LagMinutes) });
+            }
+        }
+    }
+
+    /// <summary>Whether a stage follows a task already, so that it can't come before it as well.</summary>
+    public bool WouldCircle(int stage, WorkTask before) => First(before) is { } first && draft.Leads(first, stage);
+
     private void Add(WorkTask task, TaskLink link)
     {
         if (workshop.Tasks.Find(link.Task) is not { } from || Held(task, link.Kind) is not { } to)

@@ -66,6 +66,9 @@ internal sealed class WorkProgress
     /// <summary>Whether every stage of a task is done.</summary>
     public bool IsDone(WorkTask task) => task.Stages.All(stage => Of(StageKey.OfTask(task.Id, stage.Id)).IsDone);
 
+    /// <summary>Whether a stage of a task was begun, worked on or finished.</summary>
+    public bool HasStarted(WorkTask task) => task.Stages.Any(stage => Of(StageKey.OfTask(task.Id, stage.Id)).IsStarted);
+
     /// <summary>What an entry is about: the stage it names; all that is left where it says "done", else the next stage.</summary>
     private IEnumerable<StageKey> Keys(Workshop workshop, LogEntry entry)
     {

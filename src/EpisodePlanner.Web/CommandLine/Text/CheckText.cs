@@ -10,7 +10,7 @@ internal static class CheckText
         var workshop = plan.Request.Workshop;
         page.Heading($"{file} is sound.");
         page.Paragraph($"{workshop.Name}: {WorkshopCounts.Of(workshop)}.");
-        var tasks = plan.Stages.Where(stage => !stage.Key.IsTail).Select(stage => stage.Key.Task).Distinct().Count();
+        var tasks = plan.Stages.Where(stage => stage.Key.IsTask).Select(stage => stage.Key.Task).Distinct().Count();
         page.Paragraph($"{Count(tasks, "task")} left to do, {Count(plan.Episodes.Count, "episode")} to come; everything can be done as things stand.");
         foreach (var finding in plan.Findings.Where(finding => finding.Kind == FindingKind.NoEffect))
         {

@@ -16,7 +16,7 @@ public sealed record WorkLineView(Id Id, string Name, string Milestone, string W
     public static IEnumerable<WorkLineView> Of(DeskView view, Series series)
     {
         var milestones = series.Milestones.ToDictionary(milestone => milestone.Id, milestone => milestone.Name);
-        var left = view.Plan.Stages.Where(stage => !stage.Key.IsTail).ToLookup(stage => stage.Key.Task);
+        var left = view.Plan.Stages.Where(stage => stage.Key.IsTask).ToLookup(stage => stage.Key.Task);
         return view.Workshop.Tasks
             .Where(task => task.Series == series.Id || (task.Milestone is { } m && milestones.ContainsKey(m)))
             .Select(task => (task, stages: left[task.Id].ToList()))

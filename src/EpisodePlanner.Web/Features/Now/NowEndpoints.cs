@@ -46,14 +46,14 @@ internal static class NowEndpoints
 
         var id = new Id(string.Create(CultureInfo.InvariantCulture, $"tap-{tap.Base}-{found.Now.Workshop.Log.Count}"));
         var at = NodaTime.Instant.FromUnixTimeSeconds(clock.GetUtcNow().ToUnixTimeSeconds());
-        if (TapLog.Of(found.Now.Workshop, key, outcome, at, id) is not { } entry)
+        if (TapLog.Change(found.Now.Workshop, key, outcome, at, id) is not { } change)
         {
             return NotNoted(found, tap);
         }
 
         var outcomeOfEdit = await store.Make(
             found.Now.Id,
-            new Edit(ThingKinds.Log.Put(entry), found.Who) { Expects = new Expectation.UntouchedSince(tap.Base) },
+            new Edit(change, found.Who) { Expects = new Expectation.UntouchedSince(tap.Base) },
             stop);
         return outcomeOfEdit is Made or Unchanged
             ? Results.LocalRedirect(Desk.After(tap.Back(found.Paths), outcomeOfEdit))
@@ -73,6 +73,9 @@ internal sealed class TapForm
 
     /// <summary>The stage of the task.</summary>
     public string? Stage { get; init; }
+
+    /// <summary>The shot of the task, in place of a stage.</summary>
+    public string? Shot { get; init; }
 
     /// <summary>The episode whose tail it is.</summary>
     public string? Episode { get; init; }
@@ -95,5 +98,8 @@ internal sealed class TapForm
     /// <summary>The page to go back to.</summary>
     public string Back(Paths paths) => Id.IsValid(Series) ? paths.OfSeries(new Id(Series!)) : paths.Now;
 
-    private StageKey? OfTask() => Id.IsValid(Task) && Id.IsValid(Stage) ? StageKey.OfTask(new Id(Task!), new Id(Stage!)) : null;
+    private StageKey? OfTask() => !Id.IsValid(Task) ? null
+        : Id.IsValid(Stage) ? StageKey.OfTask(new Id(Task!), new Id(Stage!))
+        : Id.IsValid(Shot) ? StageKey.OfShot(new Id(Task!), new Id(Shot!))
+        : null;
 }

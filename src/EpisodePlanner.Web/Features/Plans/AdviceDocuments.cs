@@ -3,7 +3,7 @@ using EpisodePlanner.Planning;
 namespace EpisodePlanner.Web.Features.Plans;
 
 /// <summary>What follows from a plan, in a document.</summary>
-internal sealed class AdviceDocuments(Plan plan, DocumentValues values)
+internal sealed class AdviceDocuments(Plan plan, DocumentValues values, WorkDocuments work)
 {
     public NextEntry? Next(NextThing? thing) => thing is null ? null : new NextEntry(
         DocumentValues.Key(thing.Stage.Key),
@@ -34,6 +34,7 @@ internal sealed class AdviceDocuments(Plan plan, DocumentValues values)
         values.Moment(shot.From),
         values.Moment(shot.Until),
         DocumentValues.Name(shot.LostBy?.Id),
+        shot.Planned is { } planned ? work.Entry(planned) : null,
         shot.Passed);
 
     public MovedEntry Moved(MovedStart moved) => new(

@@ -61,6 +61,7 @@ public sealed record CautionEntry(string Topic, string Text, string Source, stri
 /// <param name="From">From when it can be taken, or null.</param>
 /// <param name="Until">The latest moment by plan, or null.</param>
 /// <param name="LostBy">The task that makes it impossible, or null.</param>
+/// <param name="Planned">The time that the plan keeps for it; null where it is taken during its task or takes no time.</param>
 /// <param name="Passed">Whether its moment has passed.</param>
 public sealed record ShotEntry(
     string Task,
@@ -73,4 +74,5 @@ public sealed record ShotEntry(
     string? From,
     string? Until,
     string? LostBy,
+    StageEntry? Planned,
     bool Passed);

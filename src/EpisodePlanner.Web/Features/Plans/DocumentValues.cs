@@ -42,8 +42,8 @@ internal sealed class DocumentValues(DateTimeZone zone)
         where T : struct, Enum => JsonNamingPolicy.CamelCase.ConvertName($"{value}");
 
     public static KeyEntry Key(StageKey key) => key.IsTail
-        ? new KeyEntry(null, null, $"{key.Episode}", key.Part)
-        : new KeyEntry($"{key.Task}", $"{key.Stage}", null, null);
+        ? new KeyEntry(null, null, $"{key.Episode}", key.Part, null)
+        : new KeyEntry($"{key.Task}", Name(key.Stage), null, null, Name(key.Shot));
 
     public static CauseEntry Cause(PlannedCause cause) => new(
         Word(cause.Kind), cause.Says, cause.Stage is { } stage ? Key(stage) : null, Name(cause.Station), cause.CoBlockers);

@@ -9,7 +9,8 @@ internal sealed class PlanDocuments(Plan plan)
 
     public PlanDocument Of(PlanAdvice advice)
     {
-        var (work, story, more) = (new WorkDocuments(plan, values), new StoryDocuments(values), new AdviceDocuments(plan, values));
+        var (work, story) = (new WorkDocuments(plan, values), new StoryDocuments(values));
+        var more = new AdviceDocuments(plan, values, work);
         return new PlanDocument
         {
             Workshop = plan.Request.Workshop.Name,

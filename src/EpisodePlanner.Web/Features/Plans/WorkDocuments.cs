@@ -6,24 +6,25 @@ namespace EpisodePlanner.Web.Features.Plans;
 /// <summary>Tasks, stages and tails of a document.</summary>
 internal sealed class WorkDocuments(Plan plan, DocumentValues values)
 {
-    private readonly ILookup<Id, PlannedStage> byTask = plan.Stages.Where(s => !s.Key.IsTail).ToLookup(s => s.Key.Task);
+    private readonly ILookup<Id, PlannedStage> byTask = plan.Stages.Where(s => s.Key.IsTask).ToLookup(s => s.Key.Task);
     private readonly ILookup<Id, PlannedStage> byEpisode = plan.Stages.Where(s => s.Key.IsTail).ToLookup(s => s.Key.Episode);
 
     public IReadOnlyList<TaskEntry> Tasks() =>
         [.. plan.Request.Workshop.Tasks.Where(task => byTask.Contains(task.Id)).Select(Of)];
 
-    public IReadOnlyList<StageEntry> Tail(Id episode) => [.. byEpisode[episode].OrderBy(s => s.Key.Part).Select(Of)];
+    public IReadOnlyList<StageEntry> Tail(Id episode) => [.. byEpisode[episode].OrderBy(s => s.Key.Part).Select(Entry)];
 
     private TaskEntry Of(WorkTask task)
     {
         var places = task.Stages.Index().ToDictionary(x => x.Item.Id, x => x.Index);
         var stages = byTask[task.Id].OrderBy(s => places[s.Key.Stage]).ToList();
         return new TaskEntry(
-            $"{task.Id}", task.Name, DocumentValues.Name(stages[0].Series), Network(stages), Bench(stages), [.. stages.Select(Of)]);
+            $"{task.Id}", task.Name, DocumentValues.Name(stages[0].Series), Network(stages), Bench(stages), [.. stages.Select(Entry)]);
     }
 
-    private StageEntry Of(PlannedStage stage) => new(
-        stage.Key.IsTail ? $"{stage.Key.Part}" : $"{stage.Key.Stage}",
+    /// <summary>A stage of a task, a shot with time of its own, or a part of a tail.</summary>
+    public StageEntry Entry(PlannedStage stage) => new(
+        stage.Key.IsTail ? $"{stage.Key.Part}" : stage.Key.IsShot ? $"{stage.Key.Shot}" : $"{stage.Key.Stage}",
         stage.Name,
         DocumentValues.Word(stage.Kind),
         stage.Minutes,

@@ -13,8 +13,8 @@ namespace EpisodePlanner.Web.Features.Plans;
 public sealed record TaskEntry(
     string Id, string Name, string? Series, NetworkEntry? Network, BenchEntry? Bench, IReadOnlyList<StageEntry> Stages);
 
-/// <summary>A stage of a task, or a part of an episode's tail.</summary>
-/// <param name="Id">The stage's id; for a part of a tail its place, from 0.</param>
+/// <summary>A stage of a task, a shot with time of its own, or a part of an episode's tail.</summary>
+/// <param name="Id">The stage's or shot's id; for a part of a tail its place, from 0.</param>
 /// <param name="Name">Task and stage in words.</param>
 /// <param name="Kind">attended, run or wait.</param>
 /// <param name="Minutes">Minutes left by the planning value.</param>
@@ -65,12 +65,13 @@ public sealed record BenchEntry(string Start, string Finish, CauseEntry Cause);
 /// <param name="CoBlockers">What holds it at the same time, in words.</param>
 public sealed record CauseEntry(string Kind, string Says, KeyEntry? Stage, string? Station, IReadOnlyList<string> CoBlockers);
 
-/// <summary>Which stretch of work: a stage of a task, or a part of an episode's tail.</summary>
+/// <summary>Which stretch of work: a stage of a task, a shot of a task, or a part of an episode's tail.</summary>
 /// <param name="Task">The task, or null.</param>
 /// <param name="Stage">Its stage, or null.</param>
 /// <param name="Episode">The episode, or null.</param>
 /// <param name="Part">The part of its tail, from 0, or null.</param>
-public sealed record KeyEntry(string? Task, string? Stage, string? Episode, int? Part);
+/// <param name="Shot">The shot of the task that is filmed, or null.</param>
+public sealed record KeyEntry(string? Task, string? Stage, string? Episode, int? Part, string? Shot);
 
 /// <summary>A part of a stage.</summary>
 /// <param name="Kind">work, load, run, unload or wait.</param>

@@ -29,7 +29,7 @@ public sealed record StoryLayer(
     public static ValueList<StoryLayer> Of(Plan plan, Series series)
     {
         var workshop = plan.Request.Workshop;
-        var open = plan.Stages.Where(stage => !stage.Key.IsTail)
+        var open = plan.Stages.Where(stage => stage.Key.IsTask)
             .Select(stage => workshop.Tasks.Find(stage.Key.Task)?.Milestone)
             .ToHashSet();
         var shown = Shown(plan, series).ToLookup(pair => pair.Milestone, pair => pair.Episode);
