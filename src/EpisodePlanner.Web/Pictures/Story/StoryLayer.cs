@@ -22,9 +22,6 @@ public sealed record StoryLayer(
     LocalDate? Date,
     bool IsOut)
 {
-    /// <summary>Minutes on screen of a milestone that names none.</summary>
-    public const decimal AssumedMinutes = 4;
-
     /// <summary>The layers of a series, in the order of the story.</summary>
     public static ValueList<StoryLayer> Of(Plan plan, Series series)
     {
@@ -40,7 +37,7 @@ public sealed record StoryLayer(
     private static StoryLayer Layer(Milestone milestone, bool isDone, Shows? episode) => new(
         milestone,
         isDone,
-        milestone.ScreenMinutes?.Likely ?? AssumedMinutes,
+        milestone.ScreenMinutes?.Likely ?? Defaults.ScreenMinutes,
         milestone.ScreenMinutes is null,
         episode?.Title,
         episode is not null && episode.Last == milestone.Id,
