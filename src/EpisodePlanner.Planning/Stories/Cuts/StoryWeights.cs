@@ -6,7 +6,7 @@ namespace EpisodePlanner.Planning;
 /// </summary>
 /// <param name="Unpublished">Episodes without a slot.</param>
 /// <param name="LateMinutes">Minutes by which told dates, needed-by dates and pinned slots are missed.</param>
-/// <param name="Silence">Sum of squares of days of silence beyond promises, each at most 30 days.</param>
+/// <param name="Silence">Sum of squares of days of silence beyond promises, a line after 30 days.</param>
 /// <param name="Moves">Stages that leave the accepted start of the next seven days.</param>
 /// <param name="EndMinute">The end of the work: every cut costs a tail.</param>
 /// <param name="Days">Sum of the days until the episodes are out.</param>

@@ -17,6 +17,9 @@ public sealed record CutPlace
 
     /// <summary>The cut set or taken away; null where nothing is proposed, or the trials were stopped.</summary>
     public required StoryProposal? Proposal { get; init; }
+
+    /// <summary>The nearest cut that may move, moved here; null where this is a cut, or none may move.</summary>
+    public required StoryProposal? Moved { get; init; }
 }
 
 /// <summary>Looks at every place where one series could be cut.</summary>
@@ -43,6 +46,7 @@ public static class CutPlaces
     {
         var unit = line.Units[index];
         var stays = Stays(line, index);
+        var isOpen = stays is null && !stop.IsCancellationRequested;
         foreach (var milestone in unit.Milestones)
         {
             yield return new CutPlace
@@ -51,7 +55,8 @@ public static class CutPlaces
                 Episode = plan.Episodes.First(episode => episode.Milestones.Contains(milestone.Id)),
                 IsCut = milestone == unit.Milestones[^1] && line.Now.EndsAfter[index],
                 Stays = stays,
-                Proposal = stays is null && !stop.IsCancellationRequested ? Proposal(plan, line, index, stop) : null,
+                Proposal = isOpen ? Turned(plan, line, index, stop) : null,
+                Moved = isOpen ? Moved(plan, line, index, stop) : null,
             };
         }
     }
@@ -60,7 +65,7 @@ public static class CutPlaces
     {
         if (line.Units[index].Fixed is { } fix)
         {
-            return $"the maker has settled \u201c{fix.Title}\u201d: its cut or slot is pinned, a date was told, a timed line rides on it, or its finish is begun";
+            return $"\u201c{fix.Title}\u201d is settled: its cut or slot is pinned, a date was told, a timed line rides on it, or its finish is begun";
         }
 
         return index == line.Units.Count - 1 ? "the last that is planned"
@@ -70,12 +75,46 @@ public static class CutPlaces
             : "it does not satisfy by itself";
     }
 
-    private static StoryProposal? Proposal(Plan plan, StoryLine line, int index, CancellationToken stop)
+    private static StoryProposal? Turned(Plan plan, StoryLine line, int index, CancellationToken stop)
     {
-        var (name, isCut) = (line.Units[index].Milestones[^1].Name, line.Now.EndsAfter[index]);
-        var change = new Batch(CutChanges.Of(plan.Request.Workshop, line, line.Now.With(index, !isCut)).ToValueList());
+        var isCut = line.Now.EndsAfter[index];
         return isCut
-            ? StoryProposal.Of(plan, StoryMove.Join, $"no episode ends with \u201c{name}\u201d", line.Series.Id, change, stop)
-            : StoryProposal.Of(plan, StoryMove.CutHere, $"an episode ends with \u201c{name}\u201d", line.Series.Id, change, stop);
+            ? Proposal(plan, line, index, line.Now.With(index, false), StoryMove.Join, $"no episode ends with {Name(line, index)}", stop)
+            : Proposal(plan, line, index, line.Now.With(index, true), StoryMove.CutHere, $"an episode ends with {Name(line, index)}", stop);
     }
+
+    private static StoryProposal? Moved(Plan plan, StoryLine line, int index, CancellationToken stop)
+    {
+        if (line.Now.EndsAfter[index] || NearestCut(line, index) is not { } from)
+        {
+            return null;
+        }
+
+        var cuts = line.Now.With(from, false).With(index, true);
+        return Proposal(
+            plan, line, index, cuts, StoryMove.MoveCut, $"an episode ends with {Name(line, index)} instead of {Name(line, from)}", stop);
+    }
+
+    /// <summary>The nearest cut that may move to a unit, with no cut between them; of two as near the later.</summary>
+    private static int? NearestCut(StoryLine line, int index)
+    {
+        var near = Enumerable.Range(0, line.Units.Count)
+            .Where(unit => line.Now.EndsAfter[unit] && !Between(line, unit, index))
+            .OrderBy(unit => Math.Abs(unit - index))
+            .ThenByDescending(unit => unit);
+        return near.Where(unit => !line.MustEndAfter(unit)).Select(unit => (int?)unit).FirstOrDefault();
+    }
+
+    private static bool Between(StoryLine line, int unit, int index) => Enumerable
+        .Range(Math.Min(unit, index) + 1, Math.Max(0, Math.Abs(unit - index) - 1))
+        .Any(between => line.Now.EndsAfter[between]);
+
+    private static StoryProposal? Proposal(
+        Plan plan, StoryLine line, int index, StoryCuts cuts, StoryMove move, string says, CancellationToken stop)
+    {
+        var change = new Batch(CutChanges.Of(plan.Request.Workshop, line, cuts).ToValueList());
+        return StoryProposal.Of(plan, move, says, (line.Series.Id, line.Units[index].Milestones[^1].Id), change, stop);
+    }
+
+    private static string Name(StoryLine line, int index) => $"\u201c{line.Units[index].Milestones[^1].Name}\u201d";
 }

@@ -33,7 +33,7 @@ public static class OtherEpisodes
             plan,
             StoryMove.FromFootage,
             "an episode from footage that exists, if there is enough of it",
-            series.Id,
+            (series.Id, null),
             new EpisodeChange(episode.Id, episode),
             stop);
     }
@@ -52,7 +52,7 @@ public static class OtherEpisodes
             plan,
             StoryMove.TellFailure,
             $"the failure of \u201c{task.Name}\u201d on {Words.Day(entry.At.InZone(plan.Zone).Date)} becomes an episode: its pictures are there",
-            series.Id,
+            (series.Id, entry.Id),
             new EpisodeChange(episode.Id, episode),
             stop);
     }

@@ -18,8 +18,8 @@ public enum StoryMove
     /// <summary>An episode no longer ends with a milestone.</summary>
     Join,
 
-    /// <summary>A ready episode waits for a later slot.</summary>
-    HoldBack,
+    /// <summary>An episode ends with a milestone instead of with another near it.</summary>
+    MoveCut,
 
     /// <summary>An episode from footage that exists: a tail and no build.</summary>
     FromFootage,
@@ -39,6 +39,9 @@ public sealed record StoryProposal
 
     /// <summary>The series it is about; null for all together.</summary>
     public required Id? Series { get; init; }
+
+    /// <summary>What tells it from others of its sort and series: the milestone or the log entry it is about; null for none.</summary>
+    public Id? About { get; init; }
 
     /// <summary>The change to the workshop; taking the proposal is applying it.</summary>
     public required Change Change { get; init; }
@@ -73,9 +76,18 @@ public sealed record StoryProposal
     /// <summary>Plans a change.</summary>
     /// <returns>The proposal; null where the change is refused.</returns>
     internal static StoryProposal? Of(
-        Plan before, StoryMove move, string says, Id? series, Change change, CancellationToken stop = default) =>
+        Plan before, StoryMove move, string says, (Id Series, Id? About) of, Change change, CancellationToken stop = default) =>
         Replanning.After(before, change, stop) is { } then
-            ? new StoryProposal { Move = move, Says = says, Series = series, Change = change, Before = before, Then = then }
+            ? new StoryProposal
+            {
+                Move = move,
+                Says = says,
+                Series = of.Series,
+                About = of.About,
+                Change = change,
+                Before = before,
+                Then = then,
+            }
             : null;
 
     private static int Attended(Plan plan) =>

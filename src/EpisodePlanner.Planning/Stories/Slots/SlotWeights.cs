@@ -3,7 +3,7 @@ namespace EpisodePlanner.Planning;
 /// <summary>What a choice of slots is judged by, in this order; less is better.</summary>
 /// <param name="Unpublished">Episodes without a slot.</param>
 /// <param name="LateMinutes">Minutes by which told dates and pinned slots are missed.</param>
-/// <param name="Silence">Sum of the squares of days beyond promises, each at most 30 days, as <see cref="SilencePenalty"/> counts.</param>
+/// <param name="Silence">Weight of the days beyond promises, as <see cref="SilencePenalty"/> counts them.</param>
 /// <param name="Days">Sum of the days from the last upload's until each is out: of two choices the earlier.</param>
 public readonly record struct SlotWeights(int Unpublished, long LateMinutes, long Silence, long Days) : IComparable<SlotWeights>
 {
@@ -63,7 +63,7 @@ public readonly record struct SlotWeights(int Unpublished, long LateMinutes, lon
         {
             var last = planned.Count > 0 ? planned[^1] : promise.SilentFrom;
             return SilencePenalty.OfDays(promise.SilentFrom, [.. planned], promise.Longest, last)
-                + SilencePenalty.Weight(through - promise.OpenFrom - promise.Longest);
+                + SilencePenalty.OpenWeight(through - promise.OpenFrom - promise.Longest);
         }
 
         int[] uploads = [.. months.Made, .. planned];

@@ -1,0 +1,105 @@
+using System.Globalization;
+using EpisodePlanner.Planning;
+
+namespace EpisodePlanner.Web.Telling;
+
+/// <summary>Proposals for a story in words that a line and a table share.</summary>
+internal sealed class StoryWords(Plan plan)
+{
+    private const int MostUploads = 6;
+
+    /// <summary>How things of the plan are called.</summary>
+    public PlanNames Names { get; } = new(plan);
+
+    /// <summary>"wins 11 days of silence beyond promises", or what else it comes to.</summary>
+    public static string Wins(StoryProposal proposal) => proposal.DaysOverWon switch
+    {
+        > 0 => $"wins {Words.Days(proposal.DaysOverWon)} of silence beyond promises",
+        < 0 => $"loses {Words.Days(-proposal.DaysOverWon)}: so many more beyond promises",
+        _ => "wins no day beyond a promise",
+    };
+
+    /// <summary>"16 h more work; the last upload of Gorse 6 days later", or that it costs nothing.</summary>
+    public static string Costs(StoryProposal proposal)
+    {
+        var parts = new List<string>();
+        if (proposal.HoursMore != 0)
+        {
+            parts.Add($"{Hours(Math.Abs(proposal.HoursMore))} {(proposal.HoursMore > 0 ? "more" : "less")} work");
+        }
+
+        parts.AddRange(proposal.Outlooks.Where(change => change.Before.Series != default && change.FinaleLater is not (null or 0))
+            .Select(change => $"the last upload of {change.Before.Name} {Later(change.FinaleLater!.Value)}"));
+        var finales = proposal.Before.Series.Select(outlook => outlook.LastPlanned).ToHashSet();
+        var later = proposal.Moved.Where(move => move.IsLater && !finales.Contains(move.From)).ToList();
+        if (later.Count > 0)
+        {
+            parts.Add($"later: {WhyWords.Moves(later)}");
+        }
+
+        return parts.Count == 0 ? "no hours, and nothing later" : string.Join("; ", parts);
+    }
+
+    /// <summary>The uploads that a series has then: "Fri 19 Mar (13 days), Sat 3 Apr (15 days)".</summary>
+    public string Uploads(Outlook outlook)
+    {
+        var closed = outlook.Forecast.Where(silence => silence.To is not null).ToList();
+        var told = closed.Take(MostUploads).Select(silence => $"{Names.ShortDay(silence.To!.Value)} ({Silent(outlook, silence)})");
+        var more = closed.Count > MostUploads ? $" and {closed.Count - MostUploads} more" : "";
+        return closed.Count == 0 ? "nothing is out" : $"{string.Join(", ", told)}{more}";
+    }
+
+    /// <summary>Which proposal it is, as a sentence begins.</summary>
+    public string Says(StoryProposal proposal) => proposal.Move switch
+    {
+        StoryMove.Together => "If the stories are cut otherwise",
+        StoryMove.TogetherHeld => $"If, besides, {Held(proposal)}",
+        _ => $"If {proposal.Says}",
+    };
+
+    /// <summary>The cuts that a proposal for all series comes to: by series, the milestones with which episodes end then.</summary>
+    public IEnumerable<string> Cuts(StoryProposal proposal) => proposal.Outlooks
+        .Where(change => change.Then.Series != default)
+        .Select(change => $"{change.Then.Name}: {Uploads(change.Then)}");
+
+    /// <summary>What there is time for before the last slot within a promise.</summary>
+    public string Says(LastSlot last)
+    {
+        var name = Names.Series(last.Series);
+        if (last.Slot is not { } slot)
+        {
+            return $"{name} has no slot left within its promise, which ends {Names.Day(last.DueBy)}.";
+        }
+
+        var hours = $"The last slot of {name} within its promise is {Names.Day(slot.LocalOpening.Date)}; there are {Words.Minutes(last.OpenMinutes)} of "
+            + "free hands before it";
+        return last.MinutesToFind == 0
+            ? $"{hours}. An episode's finish takes {Words.Minutes(last.TailMinutes)}."
+            : $"{hours}: an episode of at most {Words.Minutes(last.OpenMinutes)} would hold, or {Words.Minutes(last.MinutesToFind)} more must be found.";
+    }
+
+    /// <summary>How far the search went.</summary>
+    public static string Tried(StoryAnswer answer) => answer.IsWhole
+        ? $"Every way to cut that is open was planned: {answer.Made + 1}."
+        : $"{answer.Made + 1} ways to cut were planned; there are more.";
+
+    private static string Hours(decimal hours) => Words.Minutes((int)Math.Round(hours * 60));
+
+    private static string Later(int days) => days > 0 ? $"{Words.Days(days)} later" : $"{Words.Days(-days)} earlier";
+
+    private static string Silent(Outlook outlook, Silence silence)
+    {
+        var over = outlook.Promise.LongestSilenceDays is { } longest ? PromiseKeeping.Beyond(silence, longest) : 0;
+        return over == 0
+            ? Words.Days(silence.Days)
+            : string.Create(CultureInfo.InvariantCulture, $"{Words.Days(silence.Days)}, {over} beyond");
+    }
+
+    private string Held(StoryProposal proposal)
+    {
+        var held = proposal.Then.Request.Workshop.Episodes
+            .Where(episode => episode.PinnedSlot is not null && plan.Request.Workshop.Episodes.Find(episode.Id)?.PinnedSlot != episode.PinnedSlot)
+            .Select(episode => $"{PlanNames.Quote(episode.Title)} waits for {Names.ShortDay(episode.PinnedSlot!.Value.Date)}");
+        return string.Join(" and ", held);
+    }
+}
