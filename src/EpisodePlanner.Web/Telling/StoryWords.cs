@@ -11,15 +11,23 @@ internal sealed class StoryWords(Plan plan)
     /// <summary>How things of the plan are called.</summary>
     public PlanNames Names { get; } = new(plan);
 
-    /// <summary>"wins 11 days of silence beyond promises", or what else it comes to.</summary>
-    public static string Wins(StoryProposal proposal) => proposal.DaysOverWon switch
+    /// <summary>"at most 4 days beyond the promise instead of 11", or what else it comes to.</summary>
+    public static string Wins(StoryProposal proposal)
     {
-        > 0 => $"wins {Words.Days(proposal.DaysOverWon)} of silence beyond promises",
-        < 0 => $"loses {Words.Days(-proposal.DaysOverWon)}: so many more beyond promises",
-        _ => "wins no day beyond a promise",
-    };
+        var (worst, all) = (proposal.WorstOver, proposal.DaysOver);
+        var promise = proposal.Series is null ? "a promise" : "the promise";
+        return worst switch
+        {
+            (0, 0) => proposal.Series is null ? "every promise holds as before" : "the promise holds as before",
+            ( > 0, 0) => proposal.Series is null ? "every promise holds" : "the promise holds",
+            var (before, then) when before != then => $"at most {Words.Days(then)} beyond {promise} instead of {before}",
+            _ when all.Before > all.Then => $"{Words.Days(all.Before - all.Then)} fewer beyond {promise}, all silences together",
+            _ when all.Before < all.Then => $"{Words.Days(all.Then - all.Before)} more beyond {promise}, all silences together",
+            _ => $"as many days beyond {promise} as now",
+        };
+    }
 
-    /// <summary>"16 h more work; the last upload of Gorse 6 days later", or that it costs nothing.</summary>
+    /// <summary>"16 h more work; the last upload 6 days later; later: ...", or that it costs nothing.</summary>
     public static string Costs(StoryProposal proposal)
     {
         var parts = new List<string>();
@@ -28,10 +36,14 @@ internal sealed class StoryWords(Plan plan)
             parts.Add($"{Hours(Math.Abs(proposal.HoursMore))} {(proposal.HoursMore > 0 ? "more" : "less")} work");
         }
 
-        parts.AddRange(proposal.Outlooks.Where(change => change.Before.Series != default && change.FinaleLater is not (null or 0))
-            .Select(change => $"the last upload of {change.Before.Name} {Later(change.FinaleLater!.Value)}"));
-        var finales = proposal.Before.Series.Select(outlook => outlook.LastPlanned).ToHashSet();
-        var later = proposal.Moved.Where(move => move.IsLater && !finales.Contains(move.From)).ToList();
+        var own = proposal.Outlooks.FirstOrDefault(change => proposal.Series is not null && change.Before.Series == proposal.Series);
+        if (own?.FinaleLater is { } days and not 0)
+        {
+            parts.Add($"the last upload of {own.Before.Name} {Words.Days(Math.Abs(days))} {(days > 0 ? "later" : "earlier")}");
+        }
+
+        var told = own is null ? null : own.FinaleBefore;
+        var later = proposal.Moved.Where(move => move.IsLater && !(move.Series == proposal.Series && move.From == told)).ToList();
         if (later.Count > 0)
         {
             parts.Add($"later: {WhyWords.Moves(later)}");
@@ -47,6 +59,13 @@ internal sealed class StoryWords(Plan plan)
         var told = closed.Take(MostUploads).Select(silence => $"{Names.ShortDay(silence.To!.Value)} ({Silent(outlook, silence)})");
         var more = closed.Count > MostUploads ? $" and {closed.Count - MostUploads} more" : "";
         return closed.Count == 0 ? "nothing is out" : $"{string.Join(", ", told)}{more}";
+    }
+
+    /// <summary>"could end here: Fri 19 Mar": when an episode that ended with a milestone would be out.</summary>
+    public string EndsOn(CutPlace place)
+    {
+        var then = place.Proposal!.Then.Episodes.FirstOrDefault(episode => episode.Milestones.Count > 0 && episode.Milestones[^1] == place.Milestone.Id);
+        return then?.Date is { } day ? $"could end here: {Names.ShortDay(day)}" : "could end here";
     }
 
     /// <summary>Which proposal it is, as a sentence begins.</summary>
@@ -84,8 +103,6 @@ internal sealed class StoryWords(Plan plan)
         : $"{answer.Made + 1} ways to cut were planned; there are more.";
 
     private static string Hours(decimal hours) => Words.Minutes((int)Math.Round(hours * 60));
-
-    private static string Later(int days) => days > 0 ? $"{Words.Days(days)} later" : $"{Words.Days(-days)} earlier";
 
     private static string Silent(Outlook outlook, Silence silence)
     {

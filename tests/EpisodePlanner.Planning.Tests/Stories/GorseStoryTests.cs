@@ -20,7 +20,7 @@ public sealed class GorseStoryTests
         Assert.Empty(cuts.Then.Outlook("gorse").Alarms);
         Assert.Equal(32m, cuts.HoursMore);
         Assert.Equal(10, Assert.Single(cuts.Outlooks, change => change.Before.Series == Gorse).FinaleLater);
-        Assert.Equal(11, cuts.DaysOverWon);
+        Assert.Equal((11, 0), cuts.DaysOver);
     }
 
     /// <summary>One cut is enough where its episode waits four days: 17 days, then the promise to the day.</summary>
@@ -47,7 +47,7 @@ public sealed class GorseStoryTests
         Assert.Equal([13, 25], one.Then.Outlook("gorse").Forecast.Take(2).Select(silence => silence.Days));
         Assert.Equal(4, one.Then.Outlook("gorse").Alarms[0].DaysOver);
         Assert.Equal(16m, one.HoursMore);
-        Assert.Equal(7, one.DaysOverWon);
+        Assert.Equal((11, 4), one.WorstOver);
         Assert.Null(places[2].Proposal);
     }
 

@@ -70,8 +70,14 @@ public sealed record StoryProposal
         .Where(change => !change.Before.Forecast.SequenceEqual(change.Then.Forecast))
         .ToValueList();
 
-    /// <summary>Days of silence beyond promises, over all series, that are won; negative where more are lost.</summary>
-    public int DaysOverWon => DaysOver(Before) - DaysOver(Then);
+    /// <summary>
+    /// Days of silence beyond promises that uploads end, added up, before and after: of its series, or of all where it is about
+    /// all.
+    /// </summary>
+    public (int Before, int Then) DaysOver => (Over(Before).Sum(), Over(Then).Sum());
+
+    /// <summary>The same of the one silence that is furthest beyond its promise; 0 where every promise holds.</summary>
+    public (int Before, int Then) WorstOver => (Over(Before).DefaultIfEmpty(0).Max(), Over(Then).DefaultIfEmpty(0).Max());
 
     /// <summary>Plans a change.</summary>
     /// <returns>The proposal; null where the change is refused.</returns>
@@ -94,8 +100,11 @@ public sealed record StoryProposal
         plan.Stages.Where(stage => stage.Kind == StageKind.Attended).Sum(stage => stage.Minutes);
 
     /// <summary>Silences that an upload ends; after the last upload nothing is planned either way.</summary>
-    private static int DaysOver(Plan plan) => plan.Series
-        .Sum(outlook => outlook.Alarms.Where(alarm => alarm.Ends is not null).Sum(alarm => alarm.DaysOver));
+    private IEnumerable<int> Over(Plan plan) => plan.Series
+        .Where(outlook => Series is null || outlook.Series == Series)
+        .SelectMany(outlook => outlook.Alarms)
+        .Where(alarm => alarm.Ends is not null)
+        .Select(alarm => alarm.DaysOver);
 
     private static ValueList<PlannedEpisode> Missing(Plan plan, Plan other)
     {

@@ -92,7 +92,8 @@ public sealed record CutPlaceEntry(
 /// <param name="Move">together, togetherHeld, cutHere, join, moveCut, fromFootage or tellFailure.</param>
 /// <param name="Says">It in words.</param>
 /// <param name="Change">The change, as it can be made.</param>
-/// <param name="DaysOverWon">Days of silence beyond promises that are won, over all series; negative where more are lost.</param>
+/// <param name="DaysOver">Days of silence beyond promises, added up: of its series, or of all.</param>
+/// <param name="WorstOver">The same of the one silence that is furthest beyond its promise.</param>
 /// <param name="HoursMore">Hours of work more; negative for less.</param>
 /// <param name="Moved">Uploads on another day.</param>
 /// <param name="Added">Episodes that come.</param>
@@ -102,12 +103,18 @@ public sealed record ProposalEntry(
     string Move,
     string Says,
     JsonElement Change,
-    int DaysOverWon,
+    BeforeAndThen DaysOver,
+    BeforeAndThen WorstOver,
     decimal HoursMore,
     IReadOnlyList<DayMoveEntry> Moved,
     IReadOnlyList<ProposedEpisodeEntry> Added,
     IReadOnlyList<string> Gone,
     IReadOnlyList<OutlookChangeEntry> Outlooks);
+
+/// <summary>A number now and after a change.</summary>
+/// <param name="Before">Now.</param>
+/// <param name="Then">After it.</param>
+public sealed record BeforeAndThen(int Before, int Then);
 
 /// <summary>An episode that comes with a proposal.</summary>
 /// <param name="Id">Its id.</param>
