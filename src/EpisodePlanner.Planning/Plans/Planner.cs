@@ -74,7 +74,7 @@ public static class Planner
         return (result, NewSweep(draft), accepted);
     }
 
-    private static SlotSweep NewSweep(PlanDraft draft) => new(
+    internal static SlotSweep NewSweep(PlanDraft draft) => new(
         draft.Episodes,
         draft.Slots,
         draft.Workshop.Settings.DaysBetweenUploads ?? 0,
@@ -103,4 +103,14 @@ public static class Planner
 /// <param name="Plan">The plan.</param>
 /// <param name="Draft">The bench problem, the episodes and the slots behind it.</param>
 /// <param name="Sweep">The windows that the plan's episodes have.</param>
-internal sealed record DraftedPlan(Plan Plan, PlanDraft Draft, SlotSweep Sweep);
+internal sealed record DraftedPlan(Plan Plan, PlanDraft Draft, SlotSweep Sweep)
+{
+    /// <summary>A plan that is there, with what it was made from, without searching again.</summary>
+    public static DraftedPlan Of(Plan plan)
+    {
+        var draft = PlanDraft.Make(plan.Request, plan.Zone, plan.Schedule.Problem.Horizon);
+        var sweep = Planner.NewSweep(draft);
+        sweep.Run(plan.Schedule.Finishes());
+        return new DraftedPlan(plan, draft, sweep);
+    }
+}

@@ -90,8 +90,13 @@ internal sealed class StoryWords(Plan plan)
             return $"{name} has no slot left within its promise, which ends {Names.Day(last.DueBy)}.";
         }
 
-        var hours = $"The last slot of {name} within its promise is {Names.Day(slot.LocalOpening.Date)}; there are {Words.Minutes(last.OpenMinutes)} of "
-            + "free hands before it";
+        var begins = $"The last slot of {name} within its promise is {Names.Day(slot.LocalOpening.Date)}";
+        if (last.OpenMinutes == 0)
+        {
+            return $"{begins}, and no free hands are left before it.";
+        }
+
+        var hours = $"{begins}; there are {Words.Minutes(last.OpenMinutes)} of free hands before it";
         return last.MinutesToFind == 0
             ? $"{hours}. An episode's finish takes {Words.Minutes(last.TailMinutes)}."
             : $"{hours}: an episode of at most {Words.Minutes(last.OpenMinutes)} would hold, or {Words.Minutes(last.MinutesToFind)} more must be found.";

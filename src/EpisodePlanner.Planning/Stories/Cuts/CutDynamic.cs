@@ -22,11 +22,12 @@ internal sealed class CutDynamic
     /// <param name="guess">When its episodes would be ready.</param>
     /// <param name="question">The slots, with the episodes as they are cut in the plan.</param>
     /// <param name="series">The series, by position in the question.</param>
-    /// <param name="windows">By episode of the question: its window; −1 for none.</param>
-    public CutDynamic(StoryLine line, ReadyGuess guess, SlotQuestion question, int series, ReadOnlySpan<int> windows)
+    /// <param name="others">The windows that the other series have.</param>
+    public CutDynamic(
+        StoryLine line, ReadyGuess guess, SlotQuestion question, int series, IReadOnlyCollection<TakenWindow> others)
     {
         (this.line, this.guess, this.question) = (line, guess, question);
-        turns = new SeriesTurns(question, series, windows);
+        turns = new SeriesTurns(question, series, others);
         silentFrom = question.Series[series].Promise.SilentFrom;
         stays = Stays(question.Series[series].Episodes);
         isFree = [.. question.Windows.Select((window, w) => turns.IsFree(w, window.Day))];
@@ -72,7 +73,7 @@ internal sealed class CutDynamic
             if (isFree[w] && own.Fits(question.Windows[w]))
             {
                 var silence = turns.First(question.Windows[w].Day);
-                Offer(0, last, w, new Step(Cost(own, w, misfit) with { Silence = silence }, -1, -1));
+                Offer(0, last, w, new Step(Cost(own, w, misfit).WithSilence(silence), -1, -1));
             }
         }
     }
@@ -97,7 +98,7 @@ internal sealed class CutDynamic
                     continue;
                 }
 
-                var cost = ended[w].Cost with { Silence = ended[w].Cost.Silence + gap };
+                var cost = ended[w].Cost.WithSilence(gap);
                 if (cost.IsLessThan(reach[next].Cost))
                 {
                     reach[next] = (cost, w);
@@ -144,8 +145,8 @@ internal sealed class CutDynamic
         return all;
     }
 
-    private CutCost Cost(SlotEpisode own, int window, long misfit) => new(
-        misfit, own.LateAt(own.MinuteIn(question.Windows[window])), 0, 1, question.Windows[window].Day - silentFrom);
+    private CutCost Cost(SlotEpisode own, int window, long misfit) => CutCost.OfEpisode(
+        misfit, own.LateAt(own.MinuteIn(question.Windows[window])), question.Windows[window].Day - silentFrom);
 
     private SlotEpisode Asked(int episodesBefore, int last)
     {
@@ -164,7 +165,7 @@ internal sealed class CutDynamic
             for (var w = 0; steps[count, last] is { } ended && w < Windows; w++)
             {
                 var cost = ended[w].Cost;
-                var whole = cost.IsWay ? cost with { Silence = cost.Silence + turns.End(question.Windows[w].Day) } : CutCost.None;
+                var whole = cost.IsWay ? cost.WithSilence(turns.End(question.Windows[w].Day)) : CutCost.None;
                 if (whole.IsLessThan(best))
                 {
                     (best, k, window) = (whole, count, w);

@@ -87,16 +87,24 @@ internal sealed class CutSearch
         }
     }
 
-    /// <summary>The best cuts of each series for the ready times of a plan.</summary>
+    /// <summary>
+    /// The best cuts of each series for the ready times of a plan, all others as that plan has them. That each sees what
+    /// was chosen just before it was tried and is worse: ready times don't know yet that all of them add work.
+    /// </summary>
     private ValueList<StoryCuts> Next(ValueList<StoryCuts> cuts, StoryCandidate candidate)
     {
-        var drafted = candidate.Drafted;
+        var (drafted, question) = (candidate.Drafted, candidate.Question);
         var planned = StoryLines.Of(drafted.Draft);
-        int[] windows = [.. candidate.Windows];
+        var done = ReadyGuess.Done(drafted.Plan);
         return planned.Select((line, series) =>
         {
-            var dynamic = new CutDynamic(line, new ReadyGuess(drafted, line), candidate.Question, series, windows);
-            return lines[series].Units.Count < 2 ? cuts[series] : dynamic.Best() ?? cuts[series];
+            if (line.Units.Count < 2)
+            {
+                return cuts[series];
+            }
+
+            var others = SeriesTurns.Others(question, series, candidate.Windows);
+            return new CutDynamic(line, new ReadyGuess(drafted, done, line), question, series, others).Best() ?? cuts[series];
         }).ToValueList();
     }
 
@@ -106,7 +114,7 @@ internal sealed class CutSearch
         {
             isBetter = false;
             var from = Best.Candidate.Weights;
-            foreach (var neighbour in Neighbours(Best.Cuts).TakeWhile(_ => MayGoOn))
+            foreach (var neighbour in Neighbours(Best).TakeWhile(_ => MayGoOn))
             {
                 Try(neighbour);
                 if (Best.Candidate.Weights < from)
@@ -118,14 +126,18 @@ internal sealed class CutSearch
         }
     }
 
-    /// <summary>The stories with one cut set, taken away or moved.</summary>
-    private IEnumerable<ValueList<StoryCuts>> Neighbours(ValueList<StoryCuts> cuts)
+    /// <summary>The stories with one cut set, taken away or moved; those of the series that weighs most first.</summary>
+    private IEnumerable<ValueList<StoryCuts>> Neighbours((ValueList<StoryCuts> Cuts, StoryCandidate Candidate) from)
     {
-        for (var series = 0; series < lines.Count; series++)
+        var (question, windows) = (from.Candidate.Question, from.Candidate.Windows);
+        var order = Enumerable.Range(0, lines.Count)
+            .OrderByDescending(series => SlotWeights.SilenceOf(question, series, windows.AsSpan()))
+            .ToList();
+        foreach (var series in order)
         {
-            foreach (var own in Neighbours(lines[series], cuts[series]).Where(lines[series].Allows))
+            foreach (var own in Neighbours(lines[series], from.Cuts[series]).Where(lines[series].Allows))
             {
-                yield return cuts.Select((other, i) => i == series ? own : other).ToValueList();
+                yield return from.Cuts.Select((other, i) => i == series ? own : other).ToValueList();
             }
         }
     }

@@ -17,14 +17,15 @@ internal sealed class ReadyGuess
 
     /// <summary>Prepares the guesses for a series.</summary>
     /// <param name="drafted">The plan.</param>
+    /// <param name="done">By milestone: when the work that leads to it is done.</param>
     /// <param name="line">The series, as the plan has cut it.</param>
-    public ReadyGuess(DraftedPlan drafted, StoryLine line)
+    public ReadyGuess(DraftedPlan drafted, IReadOnlyDictionary<Id, int> done, StoryLine line)
     {
         (draft, this.line) = (drafted.Draft, line);
         var workshop = draft.Workshop;
         tail = (int)Math.Ceiling(Tails.Of(workshop, null).Sum(part => part.Hours) * 60);
         lead = (int)Math.Ceiling(((workshop.Settings.SafetyLeadHours ?? 0) + (workshop.Settings.EarlyViewHours ?? 0)) * 60);
-        finished = Finished(drafted.Plan);
+        finished = Finished(done);
         (available, cutsBefore) = Planned(drafted.Plan);
     }
 
@@ -56,23 +57,29 @@ internal sealed class ReadyGuess
         return Math.Max(0, presence.LatestStart(from, -more) ?? 0) + lead;
     }
 
-    /// <summary>By unit: when all work up to it is done; −1 for never.</summary>
-    private int[] Finished(Plan plan)
+    /// <summary>By milestone with work left: when that is done; <see cref="int.MaxValue"/> for never.</summary>
+    public static Dictionary<Id, int> Done(Plan plan)
     {
-        var byMilestone = new Dictionary<Id, int>();
+        var (done, tasks) = (new Dictionary<Id, int>(), plan.Request.Workshop.Tasks);
         foreach (var stage in plan.Stages.Where(stage => !stage.Key.IsTail))
         {
-            if (draft.Workshop.Tasks.Find(stage.Key.Task)?.Milestone is { } milestone)
+            if (tasks.Find(stage.Key.Task)?.Milestone is { } milestone)
             {
                 var finish = plan.Schedule.IsPlaced(stage.Index) ? plan.Schedule.Finish(stage.Index) : int.MaxValue;
-                byMilestone[milestone] = Math.Max(byMilestone.GetValueOrDefault(milestone), finish);
+                done[milestone] = Math.Max(done.GetValueOrDefault(milestone), finish);
             }
         }
 
+        return done;
+    }
+
+    /// <summary>By unit: when all work up to it is done; −1 for never.</summary>
+    private int[] Finished(IReadOnlyDictionary<Id, int> done)
+    {
         var (last, all) = (0, new int[line.Units.Count]);
         for (var unit = 0; unit < all.Length; unit++)
         {
-            last = Math.Max(last, line.Units[unit].Milestones.Select(m => byMilestone.GetValueOrDefault(m.Id)).DefaultIfEmpty(0).Max());
+            last = Math.Max(last, line.Units[unit].Milestones.Select(m => done.GetValueOrDefault(m.Id)).DefaultIfEmpty(0).Max());
             all[unit] = last == int.MaxValue ? -1 : last;
         }
 
@@ -82,11 +89,7 @@ internal sealed class ReadyGuess
     /// <summary>By unit: when the episode that ends with it may be public in the plan, −1 where none does; and how many end before.</summary>
     private (int[] Available, int[] CutsBefore) Planned(Plan plan)
     {
-        int[] finishes =
-        [
-            .. Enumerable.Range(0, draft.Problem.Stages.Count)
-                .Select(stage => plan.Schedule.IsPlaced(stage) ? plan.Schedule.Finish(stage) : -1),
-        ];
+        var finishes = plan.Schedule.Finishes();
         var rows = draft.Episodes.Episodes.Where(row => row.Upcoming.Series.Id == line.Series.Id).ToList();
         var (when, before, count) = (new int[line.Units.Count], new int[line.Units.Count], 0);
         for (var unit = 0; unit < when.Length; unit++)

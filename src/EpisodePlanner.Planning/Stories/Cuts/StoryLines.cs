@@ -11,20 +11,23 @@ internal static class StoryLines
     }
 
     /// <summary>
-    /// Whether an episode stays as it is: its cut or its slot is pinned, a date was told for it, a timed line rides on it,
-    /// its tail is begun, or it shows no milestone.
+    /// Why an episode stays as it is: its cut or its slot is pinned, a date was told for it, a timed line rides on it, its
+    /// tail is begun, or it shows no milestone. Null where it may be cut otherwise.
     /// </summary>
-    public static bool Stays(PlanDraft draft, Episode episode)
+    public static string? Stays(PlanDraft draft, Episode episode)
     {
         var workshop = draft.Workshop;
-        return episode.CutPinned
-            || episode.PinnedSlot is not null
-            || episode.Milestones.Count == 0
-            || workshop.ToldDates.Any(told => told.Episode == episode.Id)
-            || workshop.TimedLines.Any(line => line.Episode == episode.Id)
-            || Enumerable.Range(0, Tails.Of(workshop, episode).Count)
-                .Any(part => draft.Progress.Of(StageKey.OfTail(episode.Id, part)).IsStarted);
+        return episode.CutPinned ? "its cut is pinned"
+            : episode.PinnedSlot is not null ? "it is pinned to a slot"
+            : episode.Milestones.Count == 0 ? "it shows no milestone"
+            : workshop.ToldDates.Any(told => told.Episode == episode.Id) ? "a date was told for it"
+            : workshop.TimedLines.Any(line => line.Episode == episode.Id) ? "a timed line rides on it"
+            : IsBegun(draft, episode) ? "its finish is begun"
+            : null;
     }
+
+    private static bool IsBegun(PlanDraft draft, Episode episode) => Enumerable.Range(0, Tails.Of(draft.Workshop, episode).Count)
+        .Any(part => draft.Progress.Of(StageKey.OfTail(episode.Id, part)).IsStarted);
 
     private static IReadOnlyList<StoryUnit> Units(PlanDraft draft, Series series, IEnumerable<UpcomingEpisode> upcoming)
     {
@@ -33,9 +36,9 @@ internal static class StoryLines
         var units = new List<(int Place, StoryUnit Unit)>();
         foreach (var (episode, order) in upcoming.Select((episode, order) => (episode, order)))
         {
-            if (!episode.Assumed && Stays(draft, episode.Episode))
+            if (!episode.Assumed && Stays(draft, episode.Episode) is { } why)
             {
-                units.Add((Place(episode.Episode, place, order), Stay(episode.Episode, milestones)));
+                units.Add((Place(episode.Episode, place, order), Stay(episode.Episode, why, milestones)));
                 continue;
             }
 
@@ -50,10 +53,11 @@ internal static class StoryLines
         ? episode.Milestones.Min(id => place[id])
         : episode.PinnedSlot is null ? order - place.Count - 1 : int.MaxValue;
 
-    private static StoryUnit Stay(Episode episode, Dictionary<Id, Milestone> milestones) => new()
+    private static StoryUnit Stay(Episode episode, string why, Dictionary<Id, Milestone> milestones) => new()
     {
         Milestones = episode.Milestones.Select(id => milestones[id]).ToValueList(),
         Fixed = episode,
+        FixedBy = why,
         Shown = null,
         MayEnd = true,
     };
@@ -62,6 +66,7 @@ internal static class StoryLines
     {
         Milestones = [milestone],
         Fixed = null,
+        FixedBy = null,
         Shown = episode.Assumed ? null : episode.Episode,
         MayEnd = milestone is { Payoff: true, TogetherWithNext: false },
     };

@@ -9,6 +9,9 @@ internal sealed record StoryUnit
     /// <summary>The episode that stays as it is; null for a milestone.</summary>
     public required Episode? Fixed { get; init; }
 
+    /// <summary>Why it stays as it is; null for a milestone.</summary>
+    public required string? FixedBy { get; init; }
+
     /// <summary>The episode that shows the milestone now and may be cut otherwise; null where none does.</summary>
     public required Episode? Shown { get; init; }
 

@@ -33,7 +33,7 @@ public static class CutPlaces
     /// <returns>The places; null where the plan has no such series.</returns>
     public static ValueList<CutPlace>? Of(Plan plan, Id series, IProgress<double>? progress = null, CancellationToken stop = default)
     {
-        var line = StoryLines.Of(Planner.Draft(plan.Request, stop: stop).Draft).FirstOrDefault(line => line.Series.Id == series);
+        var line = StoryLines.Of(DraftedPlan.Of(plan).Draft).FirstOrDefault(line => line.Series.Id == series);
         return line?.Units.SelectMany((unit, index) =>
         {
             var places = Places(plan, line, index, stop);
@@ -63,9 +63,9 @@ public static class CutPlaces
 
     private static string? Stays(StoryLine line, int index)
     {
-        if (line.Units[index].Fixed is { } fix)
+        if (line.Units[index].FixedBy is { } why)
         {
-            return $"\u201c{fix.Title}\u201d is settled: its cut or slot is pinned, a date was told, a timed line rides on it, or its finish is begun";
+            return why;
         }
 
         return index == line.Units.Count - 1 ? "the last that is planned"

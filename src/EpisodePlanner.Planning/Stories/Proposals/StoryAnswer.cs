@@ -6,8 +6,8 @@ namespace EpisodePlanner.Planning;
 /// </summary>
 public sealed record StoryAnswer
 {
-    private const int WholeBudget = 6_000;
-    private const int LeastPlans = 3;
+    private const int WholeBudget = 9_000;
+    private const int LeastPlans = 4;
     private const int MostPlans = 256;
 
     /// <summary>The plan it is about.</summary>
@@ -46,7 +46,7 @@ public sealed record StoryAnswer
     /// <param name="stop">Ends the search; the best found by then is the answer.</param>
     public static StoryAnswer Of(Plan plan, int? plans = null, IProgress<double>? progress = null, CancellationToken stop = default)
     {
-        var drafted = Planner.Draft(plan.Request, stop: stop);
+        var drafted = DraftedPlan.Of(plan);
         var lines = StoryLines.Of(drafted.Draft);
         var search = new CutSearch(drafted, lines, plans ?? Plans(plan), progress, stop);
         var now = search.BestAsPlanned;

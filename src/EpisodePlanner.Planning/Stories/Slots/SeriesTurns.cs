@@ -20,23 +20,25 @@ internal sealed class SeriesTurns
     /// <summary>Prepares for a series.</summary>
     /// <param name="question">The question.</param>
     /// <param name="series">The series, by position.</param>
-    /// <param name="windows">By episode: its window; −1 for none. Those of the other series stay.</param>
-    public SeriesTurns(SlotQuestion question, int series, ReadOnlySpan<int> windows)
+    /// <param name="others">What the other series have.</param>
+    public SeriesTurns(SlotQuestion question, int series, IReadOnlyCollection<TakenWindow> others)
     {
         (this.question, this.series, promise) = (question, series, question.Series[series].Promise);
-        var others = new List<(int Window, int Day)>();
-        for (var e = 0; e < windows.Length; e++)
-        {
-            if (question.Episodes[e].Series != series && windows[e] >= 0)
-            {
-                others.Add((windows[e], question.Episodes[e].DayIn(question.Windows[windows[e]])));
-            }
-        }
-
         taken = [.. others.Select(other => other.Window)];
         otherDays = [.. others.Select(other => other.Day)];
         channel = new ChannelGaps(question.Channel.Longest, otherDays);
     }
+
+    /// <summary>What the other series have in a choice.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="series">The series, by position.</param>
+    /// <param name="windows">By episode: its window; −1 for none.</param>
+    public static IReadOnlyList<TakenWindow> Others(SlotQuestion question, int series, IReadOnlyList<int> windows) =>
+    [
+        .. Enumerable.Range(0, windows.Count)
+            .Where(e => question.Episodes[e].Series != series && windows[e] >= 0)
+            .Select(e => new TakenWindow(windows[e], question.Episodes[e].DayIn(question.Windows[windows[e]]))),
+    ];
 
     /// <summary>Whether a window is there for the series, on a day.</summary>
     public bool IsFree(int window, int day) =>
@@ -136,3 +138,6 @@ internal sealed class SeriesTurns
         return windows;
     }
 }
+
+/// <summary>A window that an episode has, and the day on which it is out.</summary>
+internal readonly record struct TakenWindow(int Window, int Day);

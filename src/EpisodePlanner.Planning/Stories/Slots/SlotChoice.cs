@@ -50,7 +50,7 @@ public static class SlotChoice
 
     private static int[]? Chosen(SlotQuestion question, int series, int[] windows)
     {
-        if (question.Series[series].Episodes.Count == 0 || new SeriesTurns(question, series, windows).Best() is not { } own)
+        if (question.Series[series].Episodes.Count == 0 || new SeriesTurns(question, series, SeriesTurns.Others(question, series, windows)).Best() is not { } own)
         {
             return null;
         }

@@ -10,11 +10,7 @@ internal static class SlotQuestions
     {
         var (plan, draft, sweep) = (drafted.Plan, drafted.Draft, drafted.Sweep);
         var input = Planner.Input(draft, AcceptedOrder.Of(draft));
-        int[] finishes =
-        [
-            .. Enumerable.Range(0, draft.Problem.Stages.Count)
-                .Select(stage => plan.Schedule.IsPlaced(stage) ? plan.Schedule.Finish(stage) : -1),
-        ];
+        var finishes = plan.Schedule.Finishes();
         return new SlotQuestion
         {
             Windows = PlanQuestions.Windows(draft),

@@ -57,6 +57,24 @@ public readonly record struct SlotWeights(int Unpublished, long LateMinutes, lon
         return new SlotWeights(unpublished, late, silence + Weight(question.Channel, channel, question.Through), days);
     }
 
+    /// <summary>The weight of one series' own silences in a choice.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="series">The series, by position.</param>
+    /// <param name="windows">By episode: its window, by index; −1 for none.</param>
+    public static long SilenceOf(SlotQuestion question, int series, ReadOnlySpan<int> windows)
+    {
+        var own = new List<int>();
+        foreach (var index in question.Series[series].Episodes)
+        {
+            if (windows[index] >= 0)
+            {
+                own.Add(question.Episodes[index].DayIn(question.Windows[windows[index]]));
+            }
+        }
+
+        return Weight(question.Series[series].Promise, own, question.Through);
+    }
+
     private static long Weight(SlotPromise promise, List<int> planned, int through)
     {
         if (promise.Months is not { } months)
