@@ -91,7 +91,7 @@ internal sealed class CutSearch
     /// The best cuts of each series for the ready times of a plan, all others as that plan has them. That each sees what
     /// was chosen just before it was tried and is worse: ready times don't know yet that all of them add work.
     /// </summary>
-    private ValueList<StoryCuts> Next(ValueList<StoryCuts> cuts, StoryCandidate candidate)
+    private static ValueList<StoryCuts> Next(ValueList<StoryCuts> cuts, StoryCandidate candidate)
     {
         var (drafted, question) = (candidate.Drafted, candidate.Question);
         var planned = StoryLines.Of(drafted.Draft);
