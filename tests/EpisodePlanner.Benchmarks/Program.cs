@@ -3,12 +3,14 @@ using EpisodePlanner.Benchmarks.Pages;
 using EpisodePlanner.Benchmarks.Psplib;
 using EpisodePlanner.Benchmarks.Scale;
 using EpisodePlanner.Benchmarks.Storing;
+using EpisodePlanner.Benchmarks.Story;
 using EpisodePlanner.Benchmarks.Trials;
 using EpisodePlanner.Benchmarks.Web;
 
 IReadOnlyList<IBenchmark> entries =
 [
     new ScaleBenchmark(),
+    new StoryBenchmark(),
     new PsplibBenchmark(),
     new DecodeBenchmark(),
     new VersusBenchmark(),

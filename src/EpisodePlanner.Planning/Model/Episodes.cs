@@ -70,6 +70,9 @@ public sealed record Episode : IThing
     [MaxLength(200)]
     public ValueList<Id> Milestones { get; init; } = [];
 
+    /// <summary>The log entry that it tells about, such as a failure; it needs no milestone then.</summary>
+    public Id? Tells { get; init; }
+
     /// <summary>The maker fixed what it shows; no proposal moves it.</summary>
     public bool CutPinned { get; init; }
 

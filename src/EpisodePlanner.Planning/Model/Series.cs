@@ -71,6 +71,12 @@ public sealed record Milestone : IThing
 
     /// <summary>Minutes on screen.</summary>
     public ThreePoint? ScreenMinutes { get; init; }
+
+    /// <summary>
+    /// Shown in one episode with the milestone after it: a cause and its result, or a reveal that stays whole. No proposed
+    /// cut comes between them.
+    /// </summary>
+    public bool TogetherWithNext { get; init; }
 }
 
 /// <summary>One build told in episodes.</summary>
@@ -94,6 +100,10 @@ public sealed record Series : IThing
 
     /// <summary>How long its episodes should be; free where absent.</summary>
     public ScreenBounds? ScreenMinutes { get; init; }
+
+    /// <summary>An episode that is proposed shows at least so many milestones; one where absent.</summary>
+    [Range(1, 50)]
+    public int? FewestMilestones { get; init; }
 
     /// <summary>The milestones in the order of the story.</summary>
     public ValueList<Milestone> Milestones { get; init; } = [];

@@ -52,7 +52,7 @@ public sealed record Plan
 /// <summary>What a schedule is judged by, in this order; less is better.</summary>
 /// <param name="LateMinutes">Minutes by which told dates, needed-by dates and pinned slots are missed.</param>
 /// <param name="Silence">
-/// Sum of squares of days of silence beyond promises, each at most 30 days, at its least where an episode that is ready
+/// Sum of squares of days of silence beyond promises, a line after 30 days, at its least where an episode that is ready
 /// may be held back for a later slot.
 /// </param>
 /// <param name="Moves">Stages that leave the accepted start of the next seven days.</param>

@@ -14,7 +14,11 @@ public static class Planner
     /// <param name="request">What the plan depends on.</param>
     /// <param name="progress">Told the share done, 0 to 1.</param>
     /// <param name="stop">Ends the search for something better; what is there by then is the plan.</param>
-    public static Plan Make(PlanRequest request, IProgress<double>? progress = null, CancellationToken stop = default)
+    public static Plan Make(PlanRequest request, IProgress<double>? progress = null, CancellationToken stop = default) =>
+        Draft(request, progress, stop).Plan;
+
+    /// <summary>The same with what it was made from.</summary>
+    internal static DraftedPlan Draft(PlanRequest request, IProgress<double>? progress = null, CancellationToken stop = default)
     {
         var zone = DateTimeZoneProviders.Tzdb[request.Workshop.Zone];
         var whole = request with { PlannedAt = FloorToMinute(request.PlannedAt) };
@@ -25,7 +29,8 @@ public static class Planner
             var found = Search(draft, network, progress, stop);
             if (horizon == LongestHorizon || IsLongEnough(draft, found.Result.Schedule, network))
             {
-                return new PlanAssembly(draft, network, found.Result, found.Sweep, found.Accepted).Build();
+                var plan = new PlanAssembly(draft, network, found.Result, found.Sweep, found.Accepted).Build();
+                return new DraftedPlan(plan, draft, found.Sweep);
             }
         }
     }
@@ -69,11 +74,11 @@ public static class Planner
         return (result, NewSweep(draft), accepted);
     }
 
-    private static SlotSweep NewSweep(PlanDraft draft) => new(
+    internal static SlotSweep NewSweep(PlanDraft draft) => new(
         draft.Episodes,
         draft.Slots,
         draft.Workshop.Settings.DaysBetweenUploads ?? 0,
-        LastChannelUpload(draft) is { } day ? SilencePenalty.DayNumber(day) : int.MinValue / 2,
+        PlanQuestions.LastUploadDay(draft),
         minute => SilencePenalty.DayNumber(draft.Axis.DateOf(minute)));
 
     internal static LocalDate? LastChannelUpload(PlanDraft draft)
@@ -92,4 +97,20 @@ public static class Planner
         ChannelPromise = draft.Workshop.Settings.ChannelPromiseDays ?? Defaults.ChannelPromiseDays,
         WindowEnds = draft.Slots.GroupBy(w => Math.Max(0, w.Opening)).ToDictionary(g => g.Key, g => g.Max(w => w.End)),
     };
+}
+
+/// <summary>A plan with what it was made from.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Draft">The bench problem, the episodes and the slots behind it.</param>
+/// <param name="Sweep">The windows that the plan's episodes have.</param>
+internal sealed record DraftedPlan(Plan Plan, PlanDraft Draft, SlotSweep Sweep)
+{
+    /// <summary>A plan that is there, with what it was made from, without searching again.</summary>
+    public static DraftedPlan Of(Plan plan)
+    {
+        var draft = PlanDraft.Make(plan.Request, plan.Zone, plan.Schedule.Problem.Horizon);
+        var sweep = Planner.NewSweep(draft);
+        sweep.Run(plan.Schedule.Finishes());
+        return new DraftedPlan(plan, draft, sweep);
+    }
 }

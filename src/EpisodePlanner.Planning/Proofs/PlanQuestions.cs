@@ -23,20 +23,27 @@ internal static class PlanQuestions
                 row.PinnedOpening,
                 published[row.Upcoming.Episode.Id])).ToValueList(),
             Series = draft.Episodes.Series.Select(series => new AskedSeries(series.Episodes)).ToValueList(),
-            Windows = draft.Slots.Select(window => new AskedWindow(
-                window.Opening,
-                window.End,
-                SilencePenalty.DayNumber(window.LocalOpening.Date),
-                SilencePenalty.DayNumber(draft.Axis.DateOf(Math.Max(window.Opening, window.End - 1))),
-                Enumerable.Range(0, draft.Episodes.Series.Count)
-                    .Where(series => window.Admits(draft.Episodes.Series[series].Series.Id)).ToValueList())).ToValueList(),
+            Windows = Windows(draft),
             DaysBetweenUploads = draft.Workshop.Settings.DaysBetweenUploads ?? 0,
-            LastUploadDay = Planner.LastChannelUpload(draft) is { } day ? SilencePenalty.DayNumber(day) : int.MinValue / 2,
+            LastUploadDay = LastUploadDay(draft),
             Aims = plan.Stages.All(stage => stage.Parts.Count > 0) && plan.Episodes.All(episode => episode.Publish is not null)
                 ? Aims(plan, draft)
                 : null,
         }, draft);
     }
+
+    /// <summary>The windows of a draft.</summary>
+    public static ValueList<AskedWindow> Windows(PlanDraft draft) => draft.Slots.Select(window => new AskedWindow(
+        window.Opening,
+        window.End,
+        SilencePenalty.DayNumber(window.LocalOpening.Date),
+        SilencePenalty.DayNumber(draft.Axis.DateOf(Math.Max(window.Opening, window.End - 1))),
+        Enumerable.Range(0, draft.Episodes.Series.Count)
+            .Where(series => window.Admits(draft.Episodes.Series[series].Series.Id)).ToValueList())).ToValueList();
+
+    /// <summary>The day of the channel's last upload; far in the past for none.</summary>
+    public static int LastUploadDay(PlanDraft draft) =>
+        Planner.LastChannelUpload(draft) is { } day ? SilencePenalty.DayNumber(day) : int.MinValue / 2;
 
     private static PlanAims Aims(Plan plan, PlanDraft draft)
     {

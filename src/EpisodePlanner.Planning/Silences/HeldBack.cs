@@ -7,7 +7,7 @@ namespace EpisodePlanner.Planning;
 /// <remarks>
 /// The days on which episodes could be out are lower bounds of the partial sums of the gaps; the sum of a convex function
 /// of the gaps is least along the least concave majorant of these bounds, so between two of its corners the gaps are as
-/// equal as whole days allow. The last episode is not held: after it nothing is planned. As the weight of one gap is capped, the days as they are count where they weigh less.
+/// equal as whole days allow. The last episode is not held: after it nothing is planned.
 /// </remarks>
 public static class HeldBack
 {
@@ -37,7 +37,7 @@ public static class HeldBack
             total += Least(days[corners[c - 1]..(corners[c] + 1)], longest);
         }
 
-        return total + SilencePenalty.Weight(through - days[^1] - longest);
+        return total + SilencePenalty.OpenWeight(through - days[^1] - longest);
     }
 
     /// <summary>The corners of the least concave majorant of days over their index.</summary>
@@ -60,18 +60,11 @@ public static class HeldBack
     private static bool IsBelow(ReadOnlySpan<int> days, int left, int middle, int right) =>
         (long)(days[middle] - days[left]) * (right - middle) <= (long)(days[right] - days[middle]) * (middle - left);
 
-    /// <summary>The least weight of the gaps between two corners: made even, or as they are.</summary>
+    /// <summary>The weight of the gaps between two corners, made as even as whole days allow.</summary>
     private static long Least(ReadOnlySpan<int> days, int longest)
     {
         var gaps = days.Length - 1;
         var (whole, more) = Math.DivRem(days[^1] - days[0], gaps);
-        var even = (more * (long)SilencePenalty.Weight(whole + 1 - longest)) + ((gaps - more) * (long)SilencePenalty.Weight(whole - longest));
-        var given = 0L;
-        for (var i = 1; i < days.Length; i++)
-        {
-            given += SilencePenalty.Weight(days[i] - days[i - 1] - longest);
-        }
-
-        return Math.Min(even, given);
+        return (more * SilencePenalty.Weight(whole + 1 - longest)) + ((gaps - more) * SilencePenalty.Weight(whole - longest));
     }
 }

@@ -3,16 +3,20 @@ using NodaTime;
 namespace EpisodePlanner.Planning;
 
 /// <summary>
-/// What silences beyond a promise weigh in a plan: the sum of the squares of the days beyond, each taken as at most
-/// <see cref="MostDays"/>. The open end, up to the last day of the plan, counts too.
+/// What silences beyond a promise weigh in a plan: the sum of the squares of the days beyond. After <see cref="MostDays"/>
+/// the square is flattened to a line: a day more weighs what the last of them weighed. The open end, up to the last day of
+/// the plan, counts as at most <see cref="MostDays"/>.
 /// </summary>
 /// <remarks>
+/// A weight that stayed the same after <see cref="MostDays"/> would make one endless silence better than two long ones, and a
+/// plan would let what is ready wait for what is not. The open end is another thing: nothing is planned after it, so there is
+/// nothing to put off.
 /// Over day numbers (<see cref="DayNumber(LocalDate)"/>) and without allocation, for the many schedules that a search
 /// compares. It says the same as the weight of <see cref="PromiseKeeping.Overruns"/>.
 /// </remarks>
 public static class SilencePenalty
 {
-    /// <summary>Days beyond a promise after which more days weigh no more.</summary>
+    /// <summary>Days beyond a promise after which the square goes on as a line.</summary>
     public const int MostDays = 30;
 
     private static readonly LocalDate Epoch = new(1970, 1, 1);
@@ -20,15 +24,22 @@ public static class SilencePenalty
     /// <summary>The number of a day: days since 1 January 1970.</summary>
     public static int DayNumber(LocalDate day) => Period.DaysBetween(Epoch, day);
 
-    /// <summary>The weight of days beyond a promise: their square, at most 900; 0 where they are not beyond.</summary>
-    public static int Weight(int beyond)
+    /// <summary>What a day more weighs after <see cref="MostDays"/>.</summary>
+    public const int PerDayMore = 2 * MostDays;
+
+    /// <summary>The weight of a silence that an upload ends: 0 where it is not beyond its promise.</summary>
+    public static long Weight(int beyond) => OpenWeight(beyond) + (PerDayMore * Math.Max(0L, (long)beyond - MostDays));
+
+    /// <summary>The weight of a silence that no upload ends: at most the square of <see cref="MostDays"/>.</summary>
+    public static int OpenWeight(int beyond)
     {
         var days = Math.Clamp(beyond, 0, MostDays);
         return days * days;
     }
 
     /// <summary>The weight of overruns.</summary>
-    public static long Of(IEnumerable<Overrun> overruns) => overruns.Sum(overrun => (long)Weight(overrun.Days));
+    public static long Of(IEnumerable<Overrun> overruns) =>
+        overruns.Sum(overrun => overrun.Kept is null ? OpenWeight(overrun.Days) : Weight(overrun.Days));
 
     /// <summary>The weight under a promise of a longest silence.</summary>
     /// <param name="last">The day of the last upload made; silence counts from it.</param>
@@ -50,7 +61,7 @@ public static class SilencePenalty
             from = Math.Max(from, day);
         }
 
-        return total + Weight(through - from - longest);
+        return total + OpenWeight(through - from - longest);
     }
 
     /// <summary>The weight under a promise of uploads a calendar month.</summary>
@@ -69,8 +80,8 @@ public static class SilencePenalty
             }
 
             var nth = before + each - 1;
-            var kept = nth < uploads.Length ? Math.Min(uploads[nth], through) : through;
-            total += Weight(kept - (months[i + 1] - 1));
+            var due = months[i + 1] - 1;
+            total += nth < uploads.Length && uploads[nth] <= through ? Weight(uploads[nth] - due) : OpenWeight(through - due);
         }
 
         return total;

@@ -13,7 +13,7 @@ namespace EpisodePlanner.Proving.Weights;
 internal sealed class SilenceRows(CpModel model, int lastDay, int latestDay)
 {
     private static readonly long[] Squares =
-        [.. Enumerable.Range(0, SilencePenalty.MostDays + 1).Select(days => (long)SilencePenalty.Weight(days))];
+        [.. Enumerable.Range(0, SilencePenalty.MostDays + 1).Select(days => SilencePenalty.Weight(days))];
 
     /// <summary>The weight of the silences between uploads in their order, from the last one made to the end of the plan.</summary>
     public LinearExpr Weight(AskedPromise promise, IReadOnlyList<IntVar> days)
@@ -36,11 +36,11 @@ internal sealed class SilenceRows(CpModel model, int lastDay, int latestDay)
                 model.Add(held <= LatestOf(days[i], before));
             }
 
-            weights.Add(Square(held - before - longest));
+            weights.Add(Ended(held - before - longest));
             before = held;
         }
 
-        weights.Add(Square(lastDay - longest - before));
+        weights.Add(Open(Beyond(lastDay - longest - before)).Weight);
         return LinearExpr.Sum(weights);
     }
 
@@ -82,14 +82,28 @@ internal sealed class SilenceRows(CpModel model, int lastDay, int latestDay)
         return latest;
     }
 
-    private IntVar Square(LinearExpr beyond)
+    private IntVar Beyond(LinearExpr days)
     {
         var positive = model.NewIntVar(0, 10_000_000, "beyond");
-        model.AddMaxEquality(positive, [beyond, LinearExpr.Constant(0)]);
+        model.AddMaxEquality(positive, [days, LinearExpr.Constant(0)]);
+        return positive;
+    }
+
+    /// <summary>A silence that nothing ends: the square of its days beyond, these taken as at most the flattening ones.</summary>
+    private (IntVar Days, IntVar Weight) Open(IntVar beyond)
+    {
         var days = model.NewIntVar(0, SilencePenalty.MostDays, "days");
-        model.AddMinEquality(days, [positive, LinearExpr.Constant(SilencePenalty.MostDays)]);
+        model.AddMinEquality(days, [beyond, LinearExpr.Constant(SilencePenalty.MostDays)]);
         var weight = model.NewIntVar(0, Squares[^1], "weight");
         model.AddElement(days, Squares, weight);
-        return weight;
+        return (days, weight);
+    }
+
+    /// <summary>A silence that an upload ends: the square, then a line.</summary>
+    private LinearExpr Ended(LinearExpr silence)
+    {
+        var beyond = Beyond(silence);
+        var (days, weight) = Open(beyond);
+        return weight + (SilencePenalty.PerDayMore * (beyond - days));
     }
 }

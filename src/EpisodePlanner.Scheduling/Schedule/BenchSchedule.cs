@@ -82,6 +82,9 @@ public sealed class BenchSchedule
     /// <summary>When a placed stage is finished.</summary>
     public int Finish(int stage) => parts[firstPart[stage + 1] - 1].End;
 
+    /// <summary>By stage: when it is finished; −1 where it has no place.</summary>
+    public int[] Finishes() => [.. Enumerable.Range(0, Problem.Stages.Count).Select(stage => IsPlaced(stage) ? Finish(stage) : -1)];
+
     /// <summary>The last finish of all placed stages; 0 where there is none.</summary>
     public int End => parts.Length == 0 ? 0 : parts.Max(part => part.End);
 }

@@ -5,6 +5,7 @@ using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Features.Reference;
+using EpisodePlanner.Web.Features.Story;
 using EpisodePlanner.Web.Features.Supposes;
 using EpisodePlanner.Web.Features.Texts;
 using EpisodePlanner.Web.Features.Things;
@@ -47,6 +48,7 @@ public static class Api
         workshop.MapProofs();
         workshop.MapTexts();
         workshop.MapWhy();
+        workshop.MapCuts();
         workshop.MapCadence();
         endpoints.MapReference();
         return endpoints;

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
+using EpisodePlanner.Web.Features.Story;
 using EpisodePlanner.Web.Features.Why;
 
 namespace EpisodePlanner.Web.Features;
@@ -44,4 +45,6 @@ internal static class DocumentJson
 [JsonSerializable(typeof(WhyDocument))]
 [JsonSerializable(typeof(ProofDocument))]
 [JsonSerializable(typeof(CadenceDocument))]
+[JsonSerializable(typeof(CutsDocument))]
+[JsonSerializable(typeof(SeriesCutsDocument))]
 internal sealed partial class DocumentJsonContext : JsonSerializerContext;

@@ -7,6 +7,7 @@ internal sealed class FormReferences(Workshop workshop)
 {
     private const string Stations = "stations";
     private const string Milestones = "milestones";
+    private const string Failures = "failures";
 
     private static readonly Dictionary<(string Owner, string Member), string> Table = new()
     {
@@ -19,6 +20,7 @@ internal sealed class FormReferences(Workshop workshop)
         [("shot", "lostBy")] = ThingKinds.Tasks.Name,
         [("episode", "series")] = ThingKinds.Series.Name,
         [("episode", "milestones")] = Milestones,
+        [("episode", "tells")] = Failures,
         [("slotRule", "series")] = ThingKinds.Series.Name,
         [("upload", "series")] = ThingKinds.Series.Name,
         [("upload", "episode")] = ThingKinds.Episodes.Name,
@@ -33,16 +35,23 @@ internal sealed class FormReferences(Workshop workshop)
     /// <summary>What a member refers to, or null.</summary>
     public static string? Find(string owner, string member) => Table.GetValueOrDefault((owner, member));
 
-    /// <summary>What can be chosen, by name; milestones in the order of their stories.</summary>
+    /// <summary>What can be chosen, by name; milestones in the order of their stories, failures the latest first.</summary>
     public IEnumerable<FormOption> Options(string refersTo) => refersTo switch
     {
         Milestones => workshop.Series.SelectMany(
             series => series.Milestones, (series, m) => new FormOption($"{m.Id}", $"{series.Name}: {m.Name}")),
+        Failures => workshop.Log.Where(IsFailure)
+            .OrderByDescending(entry => entry.At)
+            .Select(entry => new FormOption($"{entry.Id}", ThingNames.Of(entry))),
         Stations => StationNames.Select(station => new FormOption(station.Key, station.Value)),
         _ => ThingKinds.Find(refersTo)!.All(workshop)
             .Select(thing => new FormOption($"{thing.Id}", ThingNames.Of(thing)))
             .OrderBy(option => option.Label, StringComparer.OrdinalIgnoreCase),
     };
+
+    /// <summary>A failure, or what an episode tells of already.</summary>
+    private bool IsFailure(LogEntry entry) =>
+        entry.Outcome == LogOutcome.Failed || workshop.Episodes.Any(episode => episode.Tells == entry.Id);
 
     /// <summary>The ids named on a line such as "Nessa or Tam"; what is no station's name stays as it was typed.</summary>
     public IEnumerable<string> StationsOn(string line) => line

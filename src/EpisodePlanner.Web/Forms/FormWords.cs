@@ -19,6 +19,10 @@ internal static class FormWords
         ["at"] = "When",
         ["minutes"] = "Minutes",
         ["payoff"] = "An episode may end here",
+        ["togetherWithNext"] = "Shown in one episode with the next",
+        ["fewestMilestones"] = "Milestones an episode shows at least",
+        ["tells"] = "The failure it tells about",
+        ["cutPinned"] = "What it shows is pinned: no proposal moves it",
     };
 
     /// <summary>What is asked first, record by record; the other members stand apart. A record that is not named asks all.</summary>
@@ -32,7 +36,7 @@ internal static class FormWords
         ["place"] = ["name", "kind", "hours", "setUpMinutes"],
         ["machine"] = ["name", "kind", "mayRunAlone", "place"],
         ["series"] = ["name", "state", "restingUntil", "promise", "milestones"],
-        ["milestone"] = ["name", "payoff"],
+        ["milestone"] = ["name", "payoff", "togetherWithNext"],
         ["episode"] = ["title", "series", "milestones", "pinnedSlot", "note"],
         ["slotRule"] = ["from", "at", "rule", "windowMinutes"],
         ["upload"] = ["series", "date", "title", "episode"],

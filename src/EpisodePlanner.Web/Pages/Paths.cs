@@ -21,6 +21,9 @@ public sealed record Paths(Id Workshop)
     /// <summary>The stories.</summary>
     public string Story => $"{Now}/story";
 
+    /// <summary>Other ways to cut: of one series, or of all together where none is named.</summary>
+    public string Cuts(Id? series) => series is { } one ? $"{Story}/cuts/{one}" : $"{Story}/cuts";
+
     /// <summary>The series with their work.</summary>
     public string Series => $"{Now}/series";
 

@@ -32,6 +32,7 @@ public static class PictureStyle
         .p-over-words,.picture text.p-over-words{font-size:11px;font-weight:600;fill:var(--ink-over)}
         .p-done{fill:var(--ink-hands)}
         .p-cut{stroke:var(--ink-words);stroke-width:2.5}
+        .p-open{stroke:var(--ink-soft);stroke-width:1.2;stroke-dasharray:5 4}
         .p-over-words,.p-small,.p-chain-words{paint-order:stroke;stroke:var(--ink-sheet);stroke-width:3px;stroke-linejoin:round}
         .p-label,.picture text.p-label{font-size:12px}
         """;

@@ -36,6 +36,8 @@ public sealed class GorseTests
         Assert.Equal(new LocalDate(2027, 3, 7), plan.Channel.LastUpload);
     }
 
+    internal static Plan Uncut() => Trial.Plan(File(), Now);
+
     internal static Plan CutAtWheelsOn() => Trial.Plan(File(WheelsOn), Now);
 
     internal static Plan CutAtBoth() => Trial.Plan(File(WheelsOn, Brakes), Now);

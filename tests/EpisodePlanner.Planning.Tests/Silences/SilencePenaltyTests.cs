@@ -13,10 +13,28 @@ public sealed class SilencePenaltyTests
     [InlineData(0, 0)]
     [InlineData(11, 121)]
     [InlineData(30, 900)]
+    [InlineData(31, 960)]
+    [InlineData(40, 1_500)]
+    public void Weight_DaysBeyond_AreSquaredAndALineAfterThirty(int beyond, int expected) =>
+        Assert.Equal(expected, SilencePenalty.Weight(beyond));
+
+    [Theory]
+    [InlineData(30, 900)]
     [InlineData(31, 900)]
     [InlineData(int.MaxValue, 900)]
-    public void Weight_DaysBeyond_AreSquaredAndFlattenAfterThirty(int beyond, int expected) =>
-        Assert.Equal(expected, SilencePenalty.Weight(beyond));
+    public void OpenWeight_DaysBeyond_StayAfterThirty(int beyond, int expected) =>
+        Assert.Equal(expected, SilencePenalty.OpenWeight(beyond));
+
+    /// <summary>So that two long silences never weigh more than one that is as long as both: nothing ready is put off.</summary>
+    [Fact]
+    public void Weight_IsConvex()
+    {
+        for (var beyond = -5; beyond < 400; beyond++)
+        {
+            var (before, here, after) = (SilencePenalty.Weight(beyond - 1), SilencePenalty.Weight(beyond), SilencePenalty.Weight(beyond + 1));
+            Assert.True(after - here >= here - before, $"{beyond}");
+        }
+    }
 
     [Fact]
     public void OfDays_GorseUncut_IsElevenSquaredAndTheOpenEnd()

@@ -33,6 +33,6 @@ public sealed class TapTests
 
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.Empty((await visit.Stored()).Log);
-        Assert.StartsWith("Nothing was noted", page.QuerySelector("[role=status]")!.TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Nothing was changed", page.QuerySelector("[role=status]")!.TextContent, StringComparison.Ordinal);
     }
 }

@@ -15,6 +15,7 @@ internal sealed class EpisodeRules
         {
             var at = ThingKinds.Episodes.At(episode.Id);
             inspection.Leads(at.Member("series"), Referent.Series, episode.Series);
+            inspection.Leads(at.Member("tells"), Referent.Entry, episode.Tells);
             rules.CheckCut(episode, at.Member("milestones"));
             EstimateRules.Check(inspection, episode.Tail, at.Member("tail"));
         }

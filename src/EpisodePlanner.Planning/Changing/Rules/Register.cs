@@ -7,6 +7,7 @@ internal enum Referent
     Milestone,
     Task,
     Episode,
+    Entry,
     Place,
     Station,
 }
@@ -39,6 +40,7 @@ internal sealed class Register
         Referent.Milestone => milestones.ContainsKey(id),
         Referent.Task => workshop.Tasks.Contains(id),
         Referent.Episode => workshop.Episodes.Contains(id),
+        Referent.Entry => workshop.Log.Contains(id),
         Referent.Place => workshop.Places.Contains(id),
         _ => StationWord(id) is not null,
     };
@@ -58,6 +60,7 @@ internal sealed class Register
         Referent.Milestone => workshop.Series.SelectMany(s => s.Milestones).Select(m => m.Id),
         Referent.Task => Ids(workshop.Tasks),
         Referent.Episode => Ids(workshop.Episodes),
+        Referent.Entry => Ids(workshop.Log),
         Referent.Place => Ids(workshop.Places),
         _ => [.. Ids(workshop.People), .. Ids(workshop.Machines), .. Ids(workshop.Places)],
     };

@@ -23,6 +23,9 @@ public static class Defaults
     /// <summary>Minutes that a piece of work still takes at least while nobody has called it done, as a share of its estimate.</summary>
     public const decimal LeastRemaining = 0.1m;
 
+    /// <summary>Minutes on screen of a milestone that names none.</summary>
+    public const decimal ScreenMinutes = 4;
+
     /// <summary>The tail of an episode where neither it nor the settings name one.</summary>
     public static ValueList<TailPart> Tail { get; } = [new TailPart { Kind = TailKind.Everything, Hours = TailHours }];
 

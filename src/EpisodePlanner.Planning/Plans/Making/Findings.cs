@@ -110,7 +110,7 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
 
     private void AddEpisodesWithoutDate()
     {
-        int[] finishes = [.. Enumerable.Range(0, draft.Problem.Stages.Count).Select(s => schedule.IsPlaced(s) ? schedule.Finish(s) : -1)];
+        var finishes = schedule.Finishes();
         for (var e = 0; e < draft.Episodes.Episodes.Count; e++)
         {
             var row = draft.Episodes.Episodes[e];

@@ -21,7 +21,7 @@ internal sealed class PlanAssembly
         explanations = new Explanations(draft, found.Schedule, accepted.Stages);
         workByEpisode = Work(s => s.Key.IsTail ? s.Key.Episode : null);
         workByMilestone = Work(s => s.Key.IsTail ? null : draft.Workshop.Tasks.Find(s.Key.Task)?.Milestone);
-        sweep.Run([.. Enumerable.Range(0, draft.Problem.Stages.Count).Select(s => found.Schedule.IsPlaced(s) ? found.Schedule.Finish(s) : -1)]);
+        sweep.Run(found.Schedule.Finishes());
     }
 
     public Plan Build()

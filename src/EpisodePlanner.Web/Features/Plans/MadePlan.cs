@@ -11,23 +11,18 @@ internal sealed class MadePlan
     private readonly SharedWork<PlanAdvice> advice;
     private readonly SharedWork<ReadOnlyMemory<byte>> full;
     private readonly SharedWork<ReadOnlyMemory<byte>> dates;
-    private readonly Func<Plan, Id, CancellationToken, Task<EpisodeWhy?>> explain;
-    private readonly ConcurrentDictionary<Id, SharedWork<EpisodeWhy?>> reasons = [];
+    private readonly PlanBench bench;
+    private readonly ConcurrentDictionary<object, object> answers = [];
 
     /// <summary>A plan.</summary>
     /// <param name="key">What it depends on.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="advise">Makes what follows from it, with trials or without.</param>
-    /// <param name="explain">Tells why an episode goes out when it does.</param>
-    public MadePlan(
-        PlanKey key,
-        Plan plan,
-        Func<Plan, bool, CancellationToken, Task<PlanAdvice>> advise,
-        Func<Plan, Id, CancellationToken, Task<EpisodeWhy?>> explain)
+    /// <param name="bench">Where further plans are made.</param>
+    public MadePlan(PlanKey key, Plan plan, PlanBench bench)
     {
-        (Key, Plan, Until, this.explain) = (key, plan, PlanValidity.Until(plan), explain);
-        quick = new SharedWork<PlanAdvice>(stop => advise(plan, false, stop));
-        advice = new SharedWork<PlanAdvice>(stop => advise(plan, true, stop));
+        (Key, Plan, Until, this.bench) = (key, plan, PlanValidity.Until(plan), bench);
+        quick = new SharedWork<PlanAdvice>(stop => bench.Run(within => PlanAdvice.Of(plan, false, within), stop));
+        advice = new SharedWork<PlanAdvice>(stop => bench.Run(within => PlanAdvice.Of(plan, true, within), stop));
         full = new SharedWork<ReadOnlyMemory<byte>>(async stop => DocumentJson.Write(new PlanDocuments(plan).Of(await advice.Get(stop))));
         dates = new SharedWork<ReadOnlyMemory<byte>>(async stop => DocumentJson.Write(new PlanDocuments(plan).Of(await quick.Get(stop))));
     }
@@ -63,11 +58,23 @@ internal sealed class MadePlan
 
     /// <summary>Why an episode of the plan goes out when it does; null where the plan has no such episode.</summary>
     public Task<EpisodeWhy?> Why(Id episode, CancellationToken stop) => Plan.Episodes.Any(e => e.Id == episode)
-        ? reasons.GetOrAdd(episode, id => new SharedWork<EpisodeWhy?>(within => explain(Plan, id, within))).Get(stop)
+        ? Ask(("why", episode), within => EpisodeWhy.Of(Plan, episode, stop: within), stop)
         : Task.FromResult<EpisodeWhy?>(null);
+
+    /// <summary>The cuts and slots of all series that together weigh least.</summary>
+    public Task<StoryAnswer> Story(CancellationToken stop) => Ask("story", within => StoryAnswer.Of(Plan, stop: within), stop);
+
+    /// <summary>Where one series could be cut; null where the plan has no such series.</summary>
+    public Task<SeriesStory?> Story(Id series, CancellationToken stop) => Plan.Series.Any(outlook => outlook.Series == series)
+        ? Ask(("story", series), within => SeriesStory.Of(Plan, series, stop: within), stop)
+        : Task.FromResult<SeriesStory?>(null);
 
     /// <summary>The plan as JSON.</summary>
     /// <param name="trials">With all its parts, or without those that need further plans.</param>
     /// <param name="stop">Ends the waiting.</param>
     public Task<ReadOnlyMemory<byte>> Document(bool trials, CancellationToken stop) => (trials ? full : dates).Get(stop);
+
+    /// <summary>An answer that takes further plans, made once for all who ask.</summary>
+    private Task<T> Ask<T>(object question, Func<CancellationToken, T> answer, CancellationToken stop) =>
+        ((SharedWork<T>)answers.GetOrAdd(question, _ => new SharedWork<T>(within => bench.Run(answer, within)))).Get(stop);
 }

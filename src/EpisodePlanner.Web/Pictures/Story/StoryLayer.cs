@@ -12,6 +12,7 @@ namespace EpisodePlanner.Web.Pictures;
 /// <param name="EndsEpisode">Whether it is the last that its episode shows.</param>
 /// <param name="Date">The day on which that episode went out, or goes out by the plan.</param>
 /// <param name="IsOut">Whether it is out.</param>
+/// <param name="IsPinned">Whether its cut is pinned.</param>
 public sealed record StoryLayer(
     Milestone Milestone,
     bool IsDone,
@@ -20,11 +21,9 @@ public sealed record StoryLayer(
     string? Episode,
     bool EndsEpisode,
     LocalDate? Date,
-    bool IsOut)
+    bool IsOut,
+    bool IsPinned)
 {
-    /// <summary>Minutes on screen of a milestone that names none.</summary>
-    public const decimal AssumedMinutes = 4;
-
     /// <summary>The layers of a series, in the order of the story.</summary>
     public static ValueList<StoryLayer> Of(Plan plan, Series series)
     {
@@ -40,25 +39,26 @@ public sealed record StoryLayer(
     private static StoryLayer Layer(Milestone milestone, bool isDone, Shows? episode) => new(
         milestone,
         isDone,
-        milestone.ScreenMinutes?.Likely ?? AssumedMinutes,
+        milestone.ScreenMinutes?.Likely ?? Defaults.ScreenMinutes,
         milestone.ScreenMinutes is null,
         episode?.Title,
         episode is not null && episode.Last == milestone.Id,
         episode?.Date,
-        episode?.IsOut ?? false);
+        episode?.IsOut ?? false,
+        episode?.IsPinned ?? false);
 
     private static IEnumerable<(Id Milestone, Shows Episode)> Shown(Plan plan, Series series)
     {
         var workshop = plan.Request.Workshop;
         var uploads = workshop.Uploads.Where(upload => upload.Episode is not null).ToLookup(upload => upload.Episode!.Value);
         var made = workshop.Episodes.Where(e => e.Series == series.Id && uploads[e.Id].Any())
-            .Select(e => new Shows(e.Title, e.Milestones, uploads[e.Id].First().Date, true));
+            .Select(e => new Shows(e.Title, e.Milestones, uploads[e.Id].First().Date, true, false));
         var planned = plan.Episodes.Where(e => e.Series == series.Id)
-            .Select(e => new Shows(e.Title, e.Milestones, e.Date, false));
+            .Select(e => new Shows(e.Title, e.Milestones, e.Date, false, workshop.Episodes.Find(e.Id)?.CutPinned == true));
         return made.Concat(planned).SelectMany(e => e.Milestones, (e, milestone) => (milestone, e));
     }
 
-    private sealed record Shows(string Title, ValueList<Id> Milestones, LocalDate? Date, bool IsOut)
+    private sealed record Shows(string Title, ValueList<Id> Milestones, LocalDate? Date, bool IsOut, bool IsPinned)
     {
         public Id Last => Milestones[^1];
     }

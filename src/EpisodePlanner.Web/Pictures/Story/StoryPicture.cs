@@ -24,7 +24,8 @@ public static class StoryPicture
     /// <param name="plan">The plan.</param>
     /// <param name="series">One of its workshop's series.</param>
     /// <param name="name">Makes the ids in the drawing differ from those of others on the page.</param>
-    public static Picture Draw(Plan plan, Series series, string name)
+    /// <param name="open">By milestone: words at a thin broken line where an episode could end besides; null for none.</param>
+    public static Picture Draw(Plan plan, Series series, string name, IReadOnlyDictionary<Id, string>? open = null)
     {
         var layers = StoryLayer.Of(plan, series);
         var canvas = new Canvas(name, Width);
@@ -32,7 +33,9 @@ public static class StoryPicture
         var y = 6.0;
         foreach (var layer in layers.Reverse())
         {
-            y = layer.EndsEpisode ? End(canvas, layer, y) : y;
+            y = layer.EndsEpisode ? End(canvas, layer, y)
+                : open is not null && open.TryGetValue(layer.Milestone.Id, out var words) ? Open(canvas, words, y)
+                : y;
             y = Layer(canvas, layer, y, perMinute);
         }
 
@@ -40,7 +43,7 @@ public static class StoryPicture
         return canvas.Finish(
             $"The story of {series.Name}",
             $"Milestones from below upward, each as thick as its minutes on screen: {layers.Count(l => l.IsDone)} of "
-            + $"{layers.Count} done and solid, the others hatched. A line stands where an episode ends.",
+            + $"{layers.Count} done and solid, the others hatched. A line stands where an episode ends{(open is { Count: > 0 } ? ", a thin broken one where one could" : "")}.",
             y + 6);
     }
 
@@ -64,11 +67,18 @@ public static class StoryPicture
     private static double End(Canvas canvas, StoryLayer layer, double y)
     {
         var day = layer.Date?.ToString("ddd d MMM", CultureInfo.InvariantCulture) ?? "no date";
-        var words = layer.IsOut ? $"out {day}" : day;
+        var words = layer.IsOut ? $"out {day}" : layer.IsPinned ? $"{day}, pinned" : day;
         canvas.Line(Left - 6, y + EndHeight - 4, Width - 8, y + EndHeight - 4, "p-cut");
         canvas.Text(Left, y + EndHeight - 9, words, "p-chain-words");
         var after = Left + Canvas.WidthOf(words, 10) + 10;
         canvas.TextWithin(after, y + EndHeight - 9, Width - after - 8, $"\u201c{layer.Episode}\u201d", "p-small", 10);
+        return y + EndHeight - 1;
+    }
+
+    private static double Open(Canvas canvas, string words, double y)
+    {
+        canvas.Line(Left - 6, y + EndHeight - 4, Width - 8, y + EndHeight - 4, "p-open");
+        canvas.TextWithin(Left, y + EndHeight - 9, Width - Left - 8, words, "p-small", 10);
         return y + EndHeight - 1;
     }
 

@@ -1,0 +1,81 @@
+namespace EpisodePlanner.Planning;
+
+/// <summary>Episodes that need no more of the build: from footage that exists, and from a failure that was filmed.</summary>
+public static class OtherEpisodes
+{
+    /// <summary>What could be told of a series without its next milestone, each with a real plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="series">The id of the series; nothing is proposed for one that rests or is finished.</param>
+    /// <param name="stop">Ends the trials.</param>
+    public static ValueList<StoryProposal> Of(Plan plan, Id series, CancellationToken stop = default)
+    {
+        var workshop = plan.Request.Workshop;
+        if (workshop.Series.Find(series) is not { State: SeriesState.Active } about)
+        {
+            return [];
+        }
+
+        return Failures(workshop, about).Select(entry => Failure(plan, about, entry, stop))
+            .Append(Footage(plan, about, stop))
+            .OfType<StoryProposal>()
+            .ToValueList();
+    }
+
+    private static StoryProposal? Footage(Plan plan, Series series, CancellationToken stop)
+    {
+        var episode = new Episode
+        {
+            Id = CutChanges.FreeId(plan.Request.Workshop, $"{series.Id}-footage"),
+            Title = $"{series.Name}: what is filmed",
+            Series = series.Id,
+        };
+        return StoryProposal.Of(
+            plan,
+            StoryMove.FromFootage,
+            "an episode from footage that exists, if there is enough of it",
+            (series.Id, null),
+            new EpisodeChange(episode.Id, episode),
+            stop);
+    }
+
+    private static StoryProposal? Failure(Plan plan, Series series, LogEntry entry, CancellationToken stop)
+    {
+        var task = plan.Request.Workshop.Tasks.Find(entry.Task!.Value)!;
+        var episode = new Episode
+        {
+            Id = CutChanges.FreeId(plan.Request.Workshop, $"{task.Id}-failed"),
+            Title = $"{series.Name}: {task.Name} failed",
+            Series = series.Id,
+            Tells = entry.Id,
+        };
+        return StoryProposal.Of(
+            plan,
+            StoryMove.TellFailure,
+            $"the failure of \u201c{task.Name}\u201d on {Words.Day(entry.At.InZone(plan.Zone).Date)} becomes an episode: its pictures are there",
+            (series.Id, entry.Id),
+            new EpisodeChange(episode.Id, episode),
+            stop);
+    }
+
+    /// <summary>
+    /// Failures that no episode tells and whose pictures are there: at least one is got, and none that
+    /// the story can't do without is missing or lost.
+    /// </summary>
+    private static IEnumerable<LogEntry> Failures(Workshop workshop, Series series)
+    {
+        var tasks = PlanDraft.SeriesByTask(workshop);
+        var told = workshop.Episodes.Select(episode => episode.Tells).OfType<Id>().ToHashSet();
+        return workshop.Log
+            .Where(entry => entry.Outcome == LogOutcome.Failed
+                && entry.Task is { } task
+                && tasks.GetValueOrDefault(task)?.Id == series.Id
+                && !told.Contains(entry.Id)
+                && IsFilmed(workshop.Tasks.Find(task)!))
+            .OrderByDescending(entry => entry.At)
+            .ThenBy(entry => entry.Id);
+    }
+
+    private static bool IsFilmed(WorkTask task) =>
+        task.Shots.Any(shot => shot.State == ShotState.Got)
+        && task.Shots.All(shot => shot.State == ShotState.Got || !shot.Required);
+}
