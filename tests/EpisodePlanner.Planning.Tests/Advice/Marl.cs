@@ -27,7 +27,7 @@ internal static class Marl
                 { "name": "fit", "kind": "attended", "hours": 23, "needs": [["bench"]] }
               ],
               "shots": [
-                { "id": "bed", "name": "the empty bed", "moment": "before", "required": true, "minutes": 5 },
+                { "id": "bed", "name": "the empty bed", "moment": "before", "required": true },
                 { "id": "layers", "name": "layers", "moment": "during", "onceOnly": true },
                 { "id": "spare", "name": "the shelf", "moment": "during" },
                 { "id": "teeth", "name": "the teeth", "moment": "after", "onceOnly": true, "required": true, "lostBy": "close" }

@@ -92,7 +92,7 @@ internal sealed class FilmStages
     /// </summary>
     private Place? PlaceOf(WorkTask task, Shot shot)
     {
-        var nearest = shot.Moment == ShotMoment.Before ? task.Stages.FirstOrDefault() : task.Stages.LastOrDefault();
+        var nearest = task.Stages.Count == 0 ? null : shot.Moment == ShotMoment.Before ? task.Stages[0] : task.Stages[^1];
         var stations = (nearest?.Needs ?? []).Where(choice => choice.Count == 1).Select(choice => choice[0]);
         var places = stations
             .Select(id => draft.Workshop.Machines.Find(id)?.Place ?? id)
