@@ -43,5 +43,6 @@ internal static class DocumentJson
 [JsonSerializable(typeof(PlanDocument))]
 [JsonSerializable(typeof(WhyDocument))]
 [JsonSerializable(typeof(ProofDocument))]
+[JsonSerializable(typeof(PlanProofDocument))]
 [JsonSerializable(typeof(CadenceDocument))]
 internal sealed partial class DocumentJsonContext : JsonSerializerContext;
