@@ -57,7 +57,11 @@ public sealed record Plan
 /// </param>
 /// <param name="Moves">Stages that leave the accepted start of the next seven days.</param>
 /// <param name="EndMinute">The end of the work, minutes from planning.</param>
-public sealed record PlanWeights(long LateMinutes, long Silence, long Moves, long EndMinute);
+public sealed record PlanWeights(long LateMinutes, long Silence, long Moves, long EndMinute)
+{
+    /// <summary>All of them, the weightiest first.</summary>
+    public ValueList<long> InOrder => [LateMinutes, Silence, Moves, EndMinute];
+}
 
 /// <summary>How grave a finding is.</summary>
 public enum FindingKind

@@ -20,8 +20,10 @@ public interface IPlanProver
     /// </summary>
     /// <param name="question">The plan and what it rests on; with its aims.</param>
     /// <param name="limits">How long to look at each part.</param>
+    /// <param name="progress">Told the share of the parts looked at, 0 to 1.</param>
     /// <param name="stop">Stops soon; the bounds are right whenever it stops.</param>
-    WeightsBound Weigh(PlanQuestion question, ProofLimits limits, CancellationToken stop = default);
+    WeightsBound Weigh(
+        PlanQuestion question, ProofLimits limits, IProgress<double>? progress = null, CancellationToken stop = default);
 }
 
 /// <summary>How little a plan can weigh at best.</summary>
@@ -29,8 +31,7 @@ public interface IPlanProver
 /// In the order of <see cref="PlanWeights"/>: no plan that is as good as the known one in all parts before weighs less in
 /// this one. It ends with the first part that is not reached.
 /// </param>
-/// <param name="IsOptimal">Whether every part is reached: no plan is better.</param>
-public sealed record WeightsBound(ValueList<long> Parts, bool IsOptimal);
+public sealed record WeightsBound(ValueList<long> Parts);
 
 /// <summary>How soon an episode can be public at best.</summary>
 /// <param name="Minute">

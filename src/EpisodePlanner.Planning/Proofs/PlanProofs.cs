@@ -33,17 +33,26 @@ public static class PlanProofs
     }
 
     /// <summary>
-    /// How little any plan could weigh; null where the plan leaves work or an episode without a date, so that there is
-    /// nothing to compare.
+    /// How much better than this one any plan could be; null where it leaves work or an episode without a date, so that there
+    /// is nothing to compare.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="prover">Who proves it.</param>
     /// <param name="limits">How long to look at each part.</param>
+    /// <param name="progress">Told the share of the parts looked at, 0 to 1.</param>
     /// <param name="stop">Stops soon; what is said then is right, and may be less.</param>
-    public static WeightsBound? OfWeights(Plan plan, IPlanProver prover, ProofLimits limits, CancellationToken stop = default)
+    public static PlanProof? OfPlan(
+        Plan plan, IPlanProver prover, ProofLimits limits, IProgress<double>? progress = null, CancellationToken stop = default)
     {
         var (question, _) = PlanQuestions.Of(plan);
-        return question.Aims is null ? null : prover.Weigh(question, limits, stop);
+        if (question.Aims is null)
+        {
+            return null;
+        }
+
+        var bound = prover.Weigh(question, limits, progress, stop);
+        var reached = plan.Weights.InOrder;
+        return new PlanProof { Parts = bound.Parts.Select((least, part) => new PartProof((WeightPart)part, reached[part], least)).ToValueList() };
     }
 
     private static ProofReason Why(PublishingBinding binding, Plan plan, PlanDraft draft) => binding switch

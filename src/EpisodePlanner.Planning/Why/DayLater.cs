@@ -41,9 +41,15 @@ internal static class WaitingADay
         Plan plan, IReadOnlyList<PlannedStage> candidates, SharedProgress progress, CancellationToken stop)
     {
         var tried = new List<DayLater>();
-        foreach (var stage in candidates.TakeWhile(_ => !stop.IsCancellationRequested))
+        foreach (var stage in candidates)
         {
-            if (PuttingOff.ByADay(plan, stage, stop).Then is { } after && !stop.IsCancellationRequested)
+            var putOff = PuttingOff.ByADay(plan, stage, stop).Then;
+            if (stop.IsCancellationRequested)
+            {
+                break;
+            }
+
+            if (putOff is { } after)
             {
                 tried.Add(Of(plan, stage, after));
             }

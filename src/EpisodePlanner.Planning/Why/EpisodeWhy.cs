@@ -21,6 +21,15 @@ public sealed record EpisodeWhy
     /// <summary>The stations that work waits for until this episode is ready, the longest wait first.</summary>
     public required ValueList<Contest> Contests { get; init; }
 
+    /// <summary>How many differences, and days of waiting, there were to try.</summary>
+    public required int ToTry { get; init; }
+
+    /// <summary>How many of them were tried; fewer where somebody ended the trials.</summary>
+    public required int Tried { get; init; }
+
+    /// <summary>Whether everything was tried.</summary>
+    public bool IsComplete => Tried == ToTry;
+
     /// <summary>Answers for one episode of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="episode">The id of one of its episodes.</param>
@@ -37,12 +46,16 @@ public sealed record EpisodeWhy
         var ideas = WhatIfIdeas.Of(plan, about);
         var waiting = WaitingADay.Candidates(plan);
         var share = new SharedProgress(progress, ideas.Count + waiting.Count);
+        var whatIfs = WhatIf.Try(plan, about, ideas, share, stop);
+        var dayLater = WaitingADay.Try(plan, waiting, share, stop);
         return new EpisodeWhy
         {
             Plan = plan,
             Episode = about,
-            WhatIfs = WhatIf.Try(plan, about, ideas, share, stop),
-            DayLater = WaitingADay.Try(plan, waiting, share, stop),
+            WhatIfs = whatIfs,
+            DayLater = dayLater,
+            ToTry = ideas.Count + waiting.Count,
+            Tried = share.Done,
             Contests = Contest.Of(plan, about.Ready ?? plan.Horizon),
         };
     }
@@ -53,7 +66,13 @@ public sealed record EpisodeWhy
 /// <param name="all">How many trials there are.</param>
 internal sealed class SharedProgress(IProgress<double>? progress, int all)
 {
-    private int done;
+    /// <summary>How many are done.</summary>
+    public int Done { get; private set; }
 
-    public void Step() => progress?.Report((double)++done / all);
+    /// <summary>One more is done.</summary>
+    public void Step()
+    {
+        Done++;
+        progress?.Report((double)Done / all);
+    }
 }

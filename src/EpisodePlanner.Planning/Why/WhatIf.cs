@@ -60,9 +60,15 @@ public sealed record WhatIf
         Plan plan, PlannedEpisode episode, IReadOnlyList<WhatIfIdea> ideas, SharedProgress progress, CancellationToken stop)
     {
         var tried = new List<WhatIf>();
-        foreach (var idea in ideas.TakeWhile(_ => !stop.IsCancellationRequested))
+        foreach (var idea in ideas)
         {
-            if (Replanning.After(plan, idea.Change, stop) is { } after && !stop.IsCancellationRequested)
+            var replanned = Replanning.After(plan, idea.Change, stop);
+            if (stop.IsCancellationRequested)
+            {
+                break;
+            }
+
+            if (replanned is { } after)
             {
                 tried.Add(Of(plan, after, episode, idea));
             }

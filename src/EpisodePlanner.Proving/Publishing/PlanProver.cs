@@ -35,24 +35,25 @@ public sealed class PlanProver : IPlanProver
     }
 
     /// <inheritdoc/>
-    public WeightsBound Weigh(PlanQuestion question, ProofLimits limits, CancellationToken stop = default)
+    public WeightsBound Weigh(
+        PlanQuestion question, ProofLimits limits, IProgress<double>? progress = null, CancellationToken stop = default)
     {
-        var reached = question.Aims?.Reached ?? throw new ArgumentException("The plan leaves something without a date.", nameof(question));
-        long[] known = [reached.LateMinutes, reached.Silence, reached.Moves, reached.EndMinute];
+        var known = question.Aims?.Reached.InOrder
+            ?? throw new ArgumentException("The plan leaves something without a date.", nameof(question));
         var model = new WeightsModel(question);
         var bounds = new List<long>();
-        for (var part = 0; part < model.Count; part++)
+        for (var part = 0; part < known.Count && (part == 0 || bounds[^1] == known[part - 1]); part++)
         {
-            bounds.Add(Math.Min(known[part], model.Bound(part, limits, stop)));
-            if (bounds[part] < known[part])
+            progress?.Report((double)part / known.Count);
+            if (part > 0)
             {
-                return new WeightsBound(bounds.ToValueList(), IsOptimal: false);
+                model.Keep(part - 1, known[part - 1]);
             }
 
-            model.Keep(part, known[part]);
+            bounds.Add(Math.Min(known[part], model.Bound(part, limits, stop)));
         }
 
-        return new WeightsBound(bounds.ToValueList(), IsOptimal: true);
+        return new WeightsBound(bounds.ToValueList());
     }
 
     private static PublishingBound Search(

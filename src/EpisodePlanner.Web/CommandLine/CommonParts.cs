@@ -12,11 +12,11 @@ internal static class CommonParts
     public static Argument<string> File() => new("FILE") { Description = "The workshop file, JSON in UTF-8" };
 
     /// <summary>An episode to come.</summary>
-    public static Option<string> Episode() => new("--episode")
+    public static Option<string> Episode(bool required = true) => new("--episode")
     {
         HelpName = "ID",
         Description = "The episode's id, as in the file or in the plan",
-        Required = true,
+        Required = required,
     };
 
     /// <summary>There is no such episode; which there are.</summary>

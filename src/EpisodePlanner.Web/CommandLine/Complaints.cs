@@ -21,6 +21,13 @@ internal static class Complaints
         return ExitCode.BadInput;
     }
 
+    /// <summary>It was stopped from the keyboard; what the answer is worth then.</summary>
+    public static int Stopped(string worth, Surroundings surroundings)
+    {
+        surroundings.Error.WriteLine($"Stopped: {worth}");
+        return ExitCode.Stopped;
+    }
+
     /// <summary>The database can't do its work.</summary>
     public static int About(StorageTroubleException trouble, Surroundings surroundings)
     {

@@ -27,7 +27,7 @@ public static class PlannerCommand
         }
         catch (OperationCanceledException)
         {
-            return ExitCode.Stopped;
+            return Complaints.Stopped("there is nothing to tell yet.", surroundings);
         }
         catch (StorageTroubleException trouble)
         {

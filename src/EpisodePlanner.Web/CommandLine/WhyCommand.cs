@@ -43,17 +43,22 @@ internal static class WhyCommand
             return ExitCode.BadInput;
         }
 
+        var plan = PlanMaking.Plan(opened, surroundings, stop);
         var line = new ProgressLine(surroundings);
-        var plan = Planner.Make(new PlanRequest(opened.Workshop, opened.Now), line.Of("planning"), stop);
         var why = Id.IsValid(episode) ? EpisodeWhy.Of(plan, new Id(episode), line.Of("planning again"), stop) : null;
         line.End();
-        stop.ThrowIfCancellationRequested();
-        return why is null
-            ? Complaints.About(file, [CommonParts.NoEpisode(plan, episode)], surroundings)
-            : Print(why, asJson, surroundings);
+        if (why is null)
+        {
+            return Complaints.About(file, [CommonParts.NoEpisode(plan, episode)], surroundings);
+        }
+
+        Print(why, asJson, surroundings);
+        return why.IsComplete
+            ? ExitCode.Done
+            : Complaints.Stopped($"{why.Tried} of {why.ToTry} differences were tried; what is told above comes from these.", surroundings);
     }
 
-    private static int Print(EpisodeWhy why, bool asJson, Surroundings surroundings)
+    private static void Print(EpisodeWhy why, bool asJson, Surroundings surroundings)
     {
         if (asJson)
         {
@@ -63,7 +68,5 @@ internal static class WhyCommand
         {
             new WhyText(TextPage.On(surroundings), why).Write();
         }
-
-        return ExitCode.Done;
     }
 }

@@ -44,6 +44,7 @@ internal static class DocumentJson
 [JsonSerializable(typeof(PlanDocument))]
 [JsonSerializable(typeof(WhyDocument))]
 [JsonSerializable(typeof(ProofDocument))]
+[JsonSerializable(typeof(PlanProofDocument))]
 [JsonSerializable(typeof(CadenceDocument))]
 [JsonSerializable(typeof(CutsDocument))]
 [JsonSerializable(typeof(SeriesCutsDocument))]

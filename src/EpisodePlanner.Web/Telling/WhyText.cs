@@ -8,6 +8,7 @@ internal sealed class WhyText(ISheet page, EpisodeWhy why)
     private const int MostSteps = 12;
     private const int MostContests = 5;
     private const int MostRivalries = 3;
+    private const string NothingYet = "Stopped before anything of this was tried.";
 
     private readonly WhyWords words = new(why);
 
@@ -51,7 +52,7 @@ internal sealed class WhyText(ISheet page, EpisodeWhy why)
         }
         else if (why.WhatIfs.Count == 0)
         {
-            page.Paragraph("Nothing that this planner knows to try.");
+            page.Paragraph(why.IsComplete ? "Nothing that this planner knows to try." : NothingYet);
         }
     }
 
@@ -61,7 +62,7 @@ internal sealed class WhyText(ISheet page, EpisodeWhy why)
         var canWait = string.Join(", ", words.CanWait);
         if (why.DayLater.Count == 0)
         {
-            page.Paragraph("No work is planned to begin in the next two weeks.");
+            page.Paragraph(why.IsComplete ? "No work is planned to begin in the next two weeks." : NothingYet);
         }
         else if (canWait.Length > 0)
         {

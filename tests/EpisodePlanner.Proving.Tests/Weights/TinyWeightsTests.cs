@@ -18,22 +18,22 @@ public sealed class TinyWeightsTests
     private static readonly long[] Hopeless = [long.MaxValue];
 
     [Fact]
-    public void OfWeights_TinyWorkshops_AreNeverAboveTheBestSchedule()
+    public void OfPlan_TinyWorkshops_AreNeverAboveTheBestSchedule()
     {
         var (complete, claimed, best) = (0, 0, 0);
         for (var seed = 0; seed < Workshops; seed++)
         {
             var plan = Trial.Plan(TinyWorkshops.File(seed), TinyWorkshops.Now);
             if (Best(plan) is not { } least
-                || PlanProofs.OfWeights(plan, new PlanProver(), ProofLimits.OfWork(5), TestContext.Current.CancellationToken) is not { } proof)
+                || PlanProofs.OfPlan(plan, new PlanProver(), ProofLimits.OfWork(5), stop: TestContext.Current.CancellationToken) is not { } proof)
             {
                 continue;
             }
 
-            long[] known = [plan.Weights.LateMinutes, plan.Weights.Silence, plan.Weights.Moves, plan.Weights.EndMinute];
+            var known = plan.Weights.InOrder.ToArray();
             AssertBelow(seed, proof, known, least);
             complete++;
-            claimed += proof.IsOptimal ? 1 : 0;
+            claimed += proof.IsBest ? 1 : 0;
             best += known.SequenceEqual(least) ? 1 : 0;
         }
 
@@ -43,16 +43,16 @@ public sealed class TinyWeightsTests
     }
 
     /// <summary>A part's bound holds for all that is as good as the plan in the parts before.</summary>
-    private static void AssertBelow(int seed, WeightsBound proof, long[] known, long[] least)
+    private static void AssertBelow(int seed, PlanProof proof, long[] known, long[] least)
     {
         for (var part = 0; part < proof.Parts.Count && known.AsSpan(0, part).SequenceEqual(least.AsSpan(0, part)); part++)
         {
             Assert.True(
-                proof.Parts[part] <= least[part],
-                $"Seed {seed}: part {part} is bounded by {proof.Parts[part]}, and {string.Join(' ', least)} can be reached.");
+                proof.Parts[part].Bound <= least[part],
+                $"Seed {seed}: part {part} is bounded by {proof.Parts[part].Bound}, and {string.Join(' ', least)} can be reached.");
         }
 
-        Assert.True(!proof.IsOptimal || known.SequenceEqual(least), $"Seed {seed}: {string.Join(' ', least)} beats what was claimed.");
+        Assert.True(!proof.IsBest || known.SequenceEqual(least), $"Seed {seed}: {string.Join(' ', least)} beats what was claimed.");
     }
 
     /// <summary>The best of every schedule that ends at most two evenings after the plan's; null where there were too many.</summary>

@@ -81,6 +81,52 @@ public sealed class ProveCommandTests : IDisposable
         Assert.Contains("'one', 'two', 'gorse.rest'", answer.Error, StringComparison.Ordinal);
     }
 
+    // By the published answer all three promises hold and each upload is on its earliest day, so nothing is late, no series is
+    // silent too long, and the last tail ends with the last hour that counting leaves it: Friday 16 April, 22:00.
+    [Fact]
+    public async Task Prove_Whole_SaysThatNoPlanIsBetter()
+    {
+        var answer = await Shell.Run(["prove", file, "--whole", .. Now]);
+
+        Assert.Equal((0, ""), (answer.Code, answer.Error));
+        Assert.Contains("This plan is the best there is: no plan is better.", answer.Flat, StringComparison.Ordinal);
+        Assert.Contains("Nothing that has a date is late.", answer.Flat, StringComparison.Ordinal);
+        Assert.Contains("no plan as good in the above ends sooner.", answer.Flat, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Prove_WholeAsJson_BoundsEachPartByThePlan()
+    {
+        var answer = await Shell.Run(["prove", file, "--whole", "--format", "json", .. Now]);
+
+        var proof = JsonNode.Parse(answer.Output)!;
+        Assert.True((bool)proof["best"]!);
+        Assert.Equal(["late", "silence", "moves", "end"], proof["parts"]!.AsArray().Select(part => (string)part!["part"]!));
+        Assert.All(proof["parts"]!.AsArray(), part => Assert.Equal((long)part!["reached"]!, (long)part["bound"]!));
+    }
+
+    // 61 h come before a slot that only 12 h are open before: the wheels can't be told for 12 March. Earliest is 19 March, a week on.
+    [Fact]
+    public async Task Prove_WholeWithADateThatCannotBeKept_SaysHowLateEveryPlanIs()
+    {
+        File.WriteAllText(file, Gorse.Replace("\"milestones\": [\"wheels-on\"]", "\"milestones\": [\"wheels-on\"], \"pin\": \"2027-03-12\"", StringComparison.Ordinal));
+
+        var answer = await Shell.Run(["prove", file, "--whole", .. Now]);
+
+        Assert.Contains("no plan is late by less than that", answer.Flat, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("--whole", "--episode", "two")]
+    public async Task Prove_NeitherOrBoth_IsRefused(params string[] what)
+    {
+        var answer = await Shell.Run(["prove", file, .. what, .. Now]);
+
+        Assert.Equal((2, ""), (answer.Code, answer.Output));
+        Assert.Contains("either", answer.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("0")]
     [InlineData("many")]

@@ -95,6 +95,26 @@ public abstract class PlanSuite(ApiFixture api)
         (await api.Api.Get($"{await api.Api.ImportExample()}/plan/proof{query}")).Must(status);
 
     [Fact]
+    public async Task Proof_OfTheWhole_ClaimsNoLessThanThePlanReaches()
+    {
+        var proof = (await api.Api.Get($"{await api.Api.ImportExample()}/plan/proof/whole?seconds=1")).Must(HttpStatusCode.OK).Json;
+
+        var parts = proof["parts"]!.AsArray();
+        Assert.Equal("late", (string)parts[0]!["part"]!);
+        Assert.All(parts, part => Assert.InRange((long)part!["bound"]!, 0, (long)part["reached"]!));
+        Assert.All(parts.SkipLast(1), part => Assert.True((bool)part!["isReached"]!));
+        Assert.Equal((bool)proof["best"]!, parts.Count == 4 && (bool)parts[3]!["isReached"]!);
+        Assert.StartsWith("This plan ", (string)proof["says"]!, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("?seconds=0")]
+    [InlineData("?seconds=4")]
+    [InlineData("?episode=none")]
+    public async Task Proof_OfTheWholeAskedBadly_IsRefused(string query) =>
+        (await api.Api.Get($"{await api.Api.ImportExample()}/plan/proof/whole{query}")).Must(HttpStatusCode.BadRequest);
+
+    [Fact]
     public async Task Accept_NeedsThePlanThatWasSeen()
     {
         var workshop = await api.Api.ImportExample();

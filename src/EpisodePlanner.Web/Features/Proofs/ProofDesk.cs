@@ -14,13 +14,22 @@ internal sealed class ProofDesk(IPlanProver prover) : IDisposable
     /// <param name="episode">The episode.</param>
     /// <param name="seconds">About so long, 1 or more.</param>
     /// <param name="stop">Gives it up.</param>
-    public async Task<EpisodeProof?> Of(Plan plan, Id episode, int seconds, CancellationToken stop)
+    public Task<EpisodeProof?> OfEpisode(Plan plan, Id episode, int seconds, CancellationToken stop) =>
+        Next(() => PlanProofs.OfEpisode(plan, episode, prover, ProofLimits.OfSeconds(seconds), stop: stop), stop);
+
+    /// <summary>How much better any plan could be; null where a plan leaves something without a date.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="seconds">About so long for each part, 1 or more.</param>
+    /// <param name="stop">Gives it up.</param>
+    public Task<PlanProof?> OfPlan(Plan plan, int seconds, CancellationToken stop) =>
+        Next(() => PlanProofs.OfPlan(plan, prover, ProofLimits.OfSeconds(seconds), stop: stop), stop);
+
+    private async Task<T> Next<T>(Func<T> prove, CancellationToken stop)
     {
         await bench.WaitAsync(stop);
         try
         {
-            var proof = await Task.Run(
-                () => PlanProofs.OfEpisode(plan, episode, prover, ProofLimits.OfSeconds(seconds), stop: stop), stop);
+            var proof = await Task.Run(prove, stop);
             stop.ThrowIfCancellationRequested();
             return proof;
         }
