@@ -3,7 +3,6 @@ using EpisodePlanner.Planning;
 using EpisodePlanner.Scheduling;
 using EpisodePlanner.Web.CommandLine.Text;
 using EpisodePlanner.Web.Features;
-using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Telling;
 using NodaTime;

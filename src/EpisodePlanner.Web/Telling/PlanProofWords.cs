@@ -17,7 +17,7 @@ internal sealed class PlanProofWords(Plan plan)
     private readonly PlanNames names = new(plan);
 
     /// <summary>The whole in a sentence.</summary>
-    public string Verdict(PlanProof proof) => proof.Parts[^1] switch
+    public static string Verdict(PlanProof proof) => proof.Parts[^1] switch
     {
         _ when proof.IsBest => "This plan is the best there is: no plan is better.",
         { Part: WeightPart.Late } part => $"This plan could be better: less late, by at most {Span(part.MostToWin)}.",
@@ -61,9 +61,9 @@ internal sealed class PlanProofWords(Plan plan)
     private static string Silence(PartProof part) => part switch
     {
         { Reached: 0 } => "No silence goes beyond its promise.",
-        { Bound: 0 } => $"Silences beyond their promises weigh {part.Reached} (days beyond, squared and added); "
+        { Bound: 0 } => $"Silences beyond their promises weigh {part.Reached} (days beyond, squared, from thirty on a line, and added); "
             + "nobody has shown that they must weigh anything.",
-        _ => $"Silences beyond their promises weigh {part.Reached} (days beyond, squared and added); "
+        _ => $"Silences beyond their promises weigh {part.Reached} (days beyond, squared, from thirty on a line, and added); "
             + $"no plan{AsGood(part)} weighs less than {(part.IsReached ? "that" : $"{part.Bound}")}.",
     };
 

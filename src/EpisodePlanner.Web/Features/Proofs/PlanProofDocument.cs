@@ -38,7 +38,7 @@ public sealed record PlanProofDocument : IComputedDocument
             Best = proof?.IsBest ?? false,
             Parts = [.. (proof?.Parts ?? []).Select(part => new PartProofEntry(
                 DocumentValues.Word(part.Part), words.Part(part), part.Reached, part.Bound, part.IsReached))],
-            Says = proof is null ? PlanProofWords.Incomparable : words.Verdict(proof),
+            Says = proof is null ? PlanProofWords.Incomparable : PlanProofWords.Verdict(proof),
         };
     }
 }

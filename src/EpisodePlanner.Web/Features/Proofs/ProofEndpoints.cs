@@ -36,6 +36,7 @@ internal static class ProofEndpoints
             ? Refusals.NoThing("episode to come", query.Value.Episode.ToString())
             : new Answer<ProofDocument>(DocumentJson.Write(ProofDocuments.Of(made.Plan, proof)));
     }
+
     private static async Task<Answer<PlanProofDocument>> ReadWhole(
         FoundWorkshop workshop, Query<PlanProofQuery> query, PlanDesk plans, ProofDesk proofs, CancellationToken stop)
     {

@@ -48,7 +48,7 @@ internal static class WhyEndpoints
         var made = await plans.Current(found.Now, PlanKey.UsualSchedules, stop);
         var why = Id.IsValid(episode) ? await made.Why(new Id(episode), stop) : null;
         var proof = why is not null && soonest is true
-            ? await proofs.Of(made.Plan, why.Episode.Id, ProofQuery.UsualSeconds, stop)
+            ? await proofs.OfEpisode(made.Plan, why.Episode.Id, ProofQuery.UsualSeconds, stop)
             : null;
         return Shown.As<WhyPage>(
             why is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK,
