@@ -105,11 +105,11 @@ public sealed class ProveCommandTests : IDisposable
         Assert.All(proof["parts"]!.AsArray(), part => Assert.Equal((long)part!["reached"]!, (long)part["bound"]!));
     }
 
-    // 61 h come before a slot that only 12 h are open before: the wheels can't be told for 12 March. Earliest is 19 March, a week on.
+    // 61 h come before a slot that only 12 h are open before: the wheels can't be out on 12 March. Earliest is 19 March, a week on.
     [Fact]
     public async Task Prove_WholeWithADateThatCannotBeKept_SaysHowLateEveryPlanIs()
     {
-        File.WriteAllText(file, Gorse.Replace("\"milestones\": [\"wheels-on\"]", "\"milestones\": [\"wheels-on\"], \"pin\": \"2027-03-12\"", StringComparison.Ordinal));
+        File.WriteAllText(file, Gorse.Replace("\"milestones\": [\"wheels-on\"]", "\"milestones\": [\"wheels-on\"], \"pinnedSlot\": \"2027-03-12T18:00\"", StringComparison.Ordinal));
 
         var answer = await Shell.Run(["prove", file, "--whole", .. Now]);
 

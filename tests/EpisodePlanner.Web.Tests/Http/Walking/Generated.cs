@@ -67,7 +67,7 @@ internal sealed class Generated(ApiDescription description, int seed)
         "stage.mayComeLater", "stage.unbroken", "datedHours.through", "datedHours.from", "datedHours.to", "logEntry.episode",
         "logEntry.part", "acceptedStart.episode", "acceptedStart.part", "episode.pinnedSlot", "place.daylightOnly",
         "place.fitDayChance", "upload.episode", "taskLink.atMostMinutes", "workshop.demo", "shot.lostBy", "slotRule.except",
-        "episode.tells",
+        "episode.tells", "acceptedStart.shot",
     ];
 
     private static readonly HashSet<string> NotAskedFor = ["toldDateTakenBack", "batch"];
