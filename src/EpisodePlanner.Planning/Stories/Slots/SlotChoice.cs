@@ -2,13 +2,17 @@ namespace EpisodePlanner.Planning;
 
 /// <summary>
 /// Chooses slots so that silences weigh least: an episode that is ready may be held back for a later window. For one
-/// series the choice is exact; over several, each series in turn is chosen anew while the others keep theirs, and
-/// neighbours of different series change places, until nothing gets better.
+/// series the choice is exact; over several, each series in turn is chosen anew while the others keep theirs, neighbours
+/// of different series change places, and where few enough steps do it one series is chosen as if another had nothing,
+/// and then that one, until nothing gets better. Where few enough steps do it, every other choice is ruled out after that.
 /// </summary>
 public static class SlotChoice
 {
     private const int MostRounds = 8;
     private const int Neighbours = 3;
+
+    /// <summary>Steps within which pairs of series are tried: episodes times pairs of windows times pairs of series.</summary>
+    private const long MostPairSteps = 250_000;
 
     /// <summary>Chooses windows.</summary>
     /// <param name="question">The question.</param>
@@ -31,13 +35,18 @@ public static class SlotChoice
                 Take(question, swapped, ref best, ref weights);
             }
 
+            foreach (var pair in Pairs(question))
+            {
+                Take(question, Chosen(question, pair, best), ref best, ref weights);
+            }
+
             if (weights == before)
             {
                 break;
             }
         }
 
-        return best;
+        return SlotEnumeration.Best(question, best);
     }
 
     private static void Take(SlotQuestion question, int[]? candidate, ref int[] best, ref SlotWeights weights)
@@ -46,6 +55,27 @@ public static class SlotChoice
         {
             (best, weights) = (candidate, weighs);
         }
+    }
+
+    private static IEnumerable<(int First, int Second)> Pairs(SlotQuestion question)
+    {
+        var series = Enumerable.Range(0, question.Series.Count).Where(s => question.Series[s].Episodes.Count > 0).ToList();
+        var steps = (long)question.Episodes.Count * question.Windows.Count * question.Windows.Count * series.Count;
+        return steps > MostPairSteps
+            ? []
+            : series.SelectMany(first => series.Where(second => second != first), (first, second) => (first, second));
+    }
+
+    /// <summary>The first series chosen as if the second had nothing, then the second.</summary>
+    private static int[]? Chosen(SlotQuestion question, (int First, int Second) pair, int[] windows)
+    {
+        int[] without = [.. windows];
+        foreach (var episode in question.Series[pair.Second].Episodes)
+        {
+            without[episode] = -1;
+        }
+
+        return Chosen(question, pair.First, without) is { } first ? Chosen(question, pair.Second, first) : null;
     }
 
     private static int[]? Chosen(SlotQuestion question, int series, int[] windows)
