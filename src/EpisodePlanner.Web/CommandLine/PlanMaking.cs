@@ -28,6 +28,7 @@ internal static class PlanMaking
             Next = NextThing.Of(plan),
             Tonight = RunsTonight.Of(plan, line.Of("putting off what starts tonight"), stop),
             FilmFirst = Filming.First(plan),
+            Outside = OutsideDates.Of(plan, true, stop),
             Moved = MovedStarts.Of(plan),
             Assumed = AssumptionRanking.Rank(plan, line.Of("trying other answers"), stop),
         };

@@ -16,6 +16,7 @@ internal static class PlanText
         NextThingText.Write(page, advice.Plan, advice.Next, names);
         TonightText.Write(page, advice.Plan, advice.Tonight, names);
         FilmText.Write(page, advice.FilmFirst, names);
+        OutsideText.Write(page, advice.Outside, names);
         MovedText.Write(page, advice.Plan, advice.Moved, names);
         FindingsText.Write(page, advice.Plan);
         AssumedText.Write(page, advice);

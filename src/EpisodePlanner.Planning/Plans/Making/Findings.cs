@@ -16,6 +16,7 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
         AddEpisodesWithoutDate();
         findings.AddRange(ShotFindings.Of(draft));
         AddWithoutEffect();
+        findings.AddRange(OutsideFindings.Of(draft));
         return findings.OrderBy(f => f.Kind).ToValueList();
     }
 
@@ -131,7 +132,7 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
         var tasks = draft.Workshop.Tasks.Where(t => left.Contains(t.Id)).ToList();
         Say(tasks.Any(t => t.Stages.Any(s => s.FailureChance > 0)), "$.tasks", "chances of failure are carried, but do not move dates yet: the plan counts every run and test as passing once");
         Say(tasks.Any(t => t.Stages.Any(s => s.MayComeLater)), "$.tasks", "deliveries that may come later are planned at their likely length");
-        Say(draft.Workshop.Places.Any(p => p.FitDayChance is not null), "$.places", "the chance of a fit day does not move dates yet");
+        Say(draft.Workshop.Places.Any(p => p.FitDayChance is not null), "$.places", "the chance of a fit day does not move dates: every day counts as fit");
         Say(tasks.Any(t => t.Shots.Any(s => s is { Minutes: > 0, State: ShotState.Missing, Moment: ShotMoment.During })), "$.tasks", "the minutes of shots during a task take no time of their own: they are filmed while it is done, and the task's filmingMinutes are for that");
         Say(tasks.Any(t => t.Shots.Any(s => s is { Minutes: > 0, State: ShotState.Missing, Moment: not ShotMoment.During, Required: false, OnceOnly: false })), "$.tasks", "shots that are neither required nor once-only take no time");
         Say(draft.Workshop.Settings.BankTarget is not null, "$.settings.bankTarget", "the bank target does not move dates yet");

@@ -120,9 +120,13 @@ internal sealed class StationTable
         }
     }
 
+    /// <summary>The time booked: each booking, and again as long from its next window; what does not fit the first waits for that.</summary>
     private IntervalCalendar Booked(Place place, TimeAxis axis) => IntervalCalendar.FromSpans(
-        workshop.Bookings.Where(b => b.Place == place.Id)
-            .Select(b => new MinuteSpan(
-                Math.Clamp(axis.MinuteOf(b.From), 0, axis.Horizon),
-                Math.Clamp(axis.MinuteOf(b.To), 0, axis.Horizon))));
+        workshop.Bookings.Where(booking => booking.Place == place.Id)
+            .SelectMany(booking => booking.NextWindow is { } next
+                ? [(booking.From, booking.To), (From: next, To: next + (booking.To - booking.From))]
+                : new[] { (booking.From, booking.To) })
+            .Select(window => new MinuteSpan(
+                Math.Clamp(axis.MinuteOf(window.From), 0, axis.Horizon),
+                Math.Clamp(axis.MinuteOf(window.To), 0, axis.Horizon))));
 }

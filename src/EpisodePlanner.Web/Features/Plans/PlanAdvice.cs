@@ -23,6 +23,9 @@ public sealed record PlanAdvice
     /// <summary>The shots that the work will make impossible.</summary>
     public required ValueList<ShotToFilm> FilmFirst { get; init; }
 
+    /// <summary>Bookings, approvals, fit days and dates that others set.</summary>
+    public required OutsideDates Outside { get; init; }
+
     /// <summary>What moved in the next seven days against the accepted plan.</summary>
     public required ValueList<MovedStart> Moved { get; init; }
 
@@ -40,6 +43,7 @@ public sealed record PlanAdvice
         Next = NextThing.Of(plan),
         Tonight = trials ? RunsTonight.Of(plan, stop: stop) : [],
         FilmFirst = Filming.First(plan),
+        Outside = OutsideDates.Of(plan, trials, stop),
         Moved = MovedStarts.Of(plan),
         Assumed = trials ? AssumptionRanking.Rank(plan, stop: stop) : [],
     };

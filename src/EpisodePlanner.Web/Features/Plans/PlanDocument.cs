@@ -48,6 +48,9 @@ public sealed record PlanDocument : IComputedDocument
     /// <summary>The shots that the work will make impossible, the most urgent first.</summary>
     public required IReadOnlyList<ShotEntry> FilmFirst { get; init; }
 
+    /// <summary>Bookings, approvals, fit days and dates that others set.</summary>
+    public required OutsideEntry Outside { get; init; }
+
     /// <summary>What starts at another time than was accepted, in the next seven days.</summary>
     public required IReadOnlyList<MovedEntry> Moved { get; init; }
 

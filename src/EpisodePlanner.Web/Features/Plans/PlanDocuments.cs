@@ -28,6 +28,7 @@ internal sealed class PlanDocuments(Plan plan)
             NextThing = more.Next(advice.Next),
             Tonight = [.. advice.Tonight.Select(more.Tonight)],
             FilmFirst = [.. advice.FilmFirst.Select(more.Shot)],
+            Outside = OutsideDocuments.Of(advice.Outside),
             Moved = [.. advice.Moved.Select(more.Moved)],
             Findings = [.. plan.Findings.Select(f => new FindingEntry(DocumentValues.Word(f.Kind), f.Where, f.Says))],
             Assumed = [.. advice.Assumed.Select(a => new AssumedEntry(a.Name, a.Where, a.Says, a.Ask, a.Tried, a.MovesMinutes))],
