@@ -18,7 +18,8 @@ public sealed class PlanJsonTests
     public async Task FirstLines_MembersComeInOrder() => Assert.Equal(
         [
             "format", "workshop", "zone", "plannedAt", "horizon", "demoMovedWeeks", "nextUpload", "tasks", "episodes",
-            "series", "channel", "nextThing", "tonight", "filmFirst", "moved", "findings", "assumed", "search",
+            "series", "channel", "nextThing", "tonight", "filmFirst", "outside", "moved", "findings", "assumed",
+            "search",
         ],
         (await Plan(Papers.FirstLines)).EnumerateObject().Select(member => member.Name));
 
