@@ -61,6 +61,7 @@ public static class PlannerCommand
             ExportCommand.Create(surroundings),
             PlanCommand.Create(surroundings),
             WhyCommand.Create(surroundings),
+            SilencesCommand.Create(surroundings),
             CutsCommand.Create(surroundings),
             CadenceCommand.Create(surroundings),
             ProveCommand.Create(surroundings),

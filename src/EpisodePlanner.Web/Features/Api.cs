@@ -5,6 +5,7 @@ using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Features.Reference;
+using EpisodePlanner.Web.Features.Silences;
 using EpisodePlanner.Web.Features.Story;
 using EpisodePlanner.Web.Features.Supposes;
 using EpisodePlanner.Web.Features.Texts;
@@ -49,6 +50,7 @@ public static class Api
         workshop.MapTexts();
         workshop.MapWhy();
         workshop.MapCuts();
+        workshop.MapRemedies();
         workshop.MapCadence();
         endpoints.MapReference();
         return endpoints;

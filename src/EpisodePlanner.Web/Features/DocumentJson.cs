@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
+using EpisodePlanner.Web.Features.Silences;
 using EpisodePlanner.Web.Features.Story;
 using EpisodePlanner.Web.Features.Why;
 
@@ -46,6 +47,7 @@ internal static class DocumentJson
 [JsonSerializable(typeof(ProofDocument))]
 [JsonSerializable(typeof(PlanProofDocument))]
 [JsonSerializable(typeof(CadenceDocument))]
+[JsonSerializable(typeof(SilencesDocument))]
 [JsonSerializable(typeof(CutsDocument))]
 [JsonSerializable(typeof(SeriesCutsDocument))]
 internal sealed partial class DocumentJsonContext : JsonSerializerContext;

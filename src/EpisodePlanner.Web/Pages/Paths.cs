@@ -15,6 +15,9 @@ public sealed record Paths(Id Workshop)
     /// <summary>The silences.</summary>
     public string Silence => $"{Now}/silence";
 
+    /// <summary>What can be done about the silence of a series, or of the channel for an empty id.</summary>
+    public string Remedies(Id series) => $"{Silence}/{(series.IsEmpty ? "channel" : $"of/{series}")}";
+
     /// <summary>What can be kept up over all series.</summary>
     public string Cadence => $"{Now}/cadence";
 

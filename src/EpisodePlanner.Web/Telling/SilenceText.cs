@@ -10,8 +10,7 @@ internal static class SilenceText
     public static void Write(ISheet page, Plan plan, PlanNames names, ChainText chains)
     {
         page.Heading("Silences beyond a promise");
-        var alarming = plan.Series.Append(plan.Channel).Where(o => o.Alarms.Count > 0)
-            .OrderBy(o => o.Alarms[0].Due).ThenBy(o => o.Series.IsEmpty).ThenBy(o => o.Name, StringComparer.Ordinal).ToList();
+        var alarming = SilencesAhead.Of(plan);
         foreach (var outlook in alarming)
         {
             WriteAlarms(page, plan, outlook, names, chains);

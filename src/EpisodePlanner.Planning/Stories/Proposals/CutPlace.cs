@@ -42,6 +42,16 @@ public static class CutPlaces
         }).ToValueList();
     }
 
+    /// <summary>Every cut that could be set or moved, not planned yet.</summary>
+    internal static IEnumerable<StoryIdea> Changes(Plan plan, Id series)
+    {
+        var line = StoryLines.Of(DraftedPlan.Of(plan).Draft).FirstOrDefault(line => line.Series.Id == series);
+        return line is null ? [] : Enumerable.Range(0, line.Units.Count)
+            .Where(index => Stays(line, index) is null && !line.Now.EndsAfter[index])
+            .SelectMany(index => new[] { Turned(plan, line, index), Moved(plan, line, index) })
+            .OfType<StoryIdea>();
+    }
+
     private static IEnumerable<CutPlace> Places(Plan plan, StoryLine line, int index, CancellationToken stop)
     {
         var unit = line.Units[index];
@@ -55,8 +65,8 @@ public static class CutPlaces
                 Episode = plan.Episodes.First(episode => episode.Milestones.Contains(milestone.Id)),
                 IsCut = milestone == unit.Milestones[^1] && line.Now.EndsAfter[index],
                 Stays = stays,
-                Proposal = isOpen ? Turned(plan, line, index, stop) : null,
-                Moved = isOpen ? Moved(plan, line, index, stop) : null,
+                Proposal = isOpen ? Planned(plan, line, Turned(plan, line, index), stop) : null,
+                Moved = isOpen ? Planned(plan, line, Moved(plan, line, index), stop) : null,
             };
         }
     }
@@ -75,15 +85,15 @@ public static class CutPlaces
             : "it does not satisfy by itself";
     }
 
-    private static StoryProposal? Turned(Plan plan, StoryLine line, int index, CancellationToken stop)
-    {
-        var isCut = line.Now.EndsAfter[index];
-        return isCut
-            ? Proposal(plan, line, index, line.Now.With(index, false), StoryMove.Join, $"no episode ends with {Name(line, index)}", stop)
-            : Proposal(plan, line, index, line.Now.With(index, true), StoryMove.CutHere, $"an episode ends with {Name(line, index)}", stop);
-    }
+    private static StoryProposal? Planned(Plan plan, StoryLine line, StoryIdea? idea, CancellationToken stop) => idea is null
+        ? null
+        : StoryProposal.Of(plan, idea.Move, idea.Says, (line.Series.Id, idea.About), idea.Change, stop);
 
-    private static StoryProposal? Moved(Plan plan, StoryLine line, int index, CancellationToken stop)
+    private static StoryIdea Turned(Plan plan, StoryLine line, int index) => line.Now.EndsAfter[index]
+        ? Idea(plan, line, index, line.Now.With(index, false), StoryMove.Join, $"no episode ends with {Name(line, index)}")
+        : Idea(plan, line, index, line.Now.With(index, true), StoryMove.CutHere, $"an episode ends with {Name(line, index)}");
+
+    private static StoryIdea? Moved(Plan plan, StoryLine line, int index)
     {
         if (line.Now.EndsAfter[index] || NearestCut(line, index) is not { } from)
         {
@@ -91,8 +101,7 @@ public static class CutPlaces
         }
 
         var cuts = line.Now.With(from, false).With(index, true);
-        return Proposal(
-            plan, line, index, cuts, StoryMove.MoveCut, $"an episode ends with {Name(line, index)} instead of {Name(line, from)}", stop);
+        return Idea(plan, line, index, cuts, StoryMove.MoveCut, $"an episode ends with {Name(line, index)} instead of {Name(line, from)}");
     }
 
     /// <summary>The nearest cut that may move to a unit, with no cut between them; of two as near the later.</summary>
@@ -109,12 +118,11 @@ public static class CutPlaces
         .Range(Math.Min(unit, index) + 1, Math.Max(0, Math.Abs(unit - index) - 1))
         .Any(between => line.Now.EndsAfter[between]);
 
-    private static StoryProposal? Proposal(
-        Plan plan, StoryLine line, int index, StoryCuts cuts, StoryMove move, string says, CancellationToken stop)
-    {
-        var change = new Batch(CutChanges.Of(plan.Request.Workshop, line, cuts).ToValueList());
-        return StoryProposal.Of(plan, move, says, (line.Series.Id, line.Units[index].Milestones[^1].Id), change, stop);
-    }
+    private static StoryIdea Idea(Plan plan, StoryLine line, int index, StoryCuts cuts, StoryMove move, string says) => new(
+        move,
+        says,
+        line.Units[index].Milestones[^1].Id,
+        new Batch(CutChanges.Of(plan.Request.Workshop, line, cuts).ToValueList()));
 
     private static string Name(StoryLine line, int index) => $"\u201c{line.Units[index].Milestones[^1].Name}\u201d";
 }

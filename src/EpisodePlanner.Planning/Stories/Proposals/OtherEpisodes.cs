@@ -7,38 +7,36 @@ public static class OtherEpisodes
     /// <param name="plan">The plan.</param>
     /// <param name="series">The id of the series; nothing is proposed for one that rests or is finished.</param>
     /// <param name="stop">Ends the trials.</param>
-    public static ValueList<StoryProposal> Of(Plan plan, Id series, CancellationToken stop = default)
+    public static ValueList<StoryProposal> Of(Plan plan, Id series, CancellationToken stop = default) => Changes(plan, series)
+        .Select(idea => StoryProposal.Of(plan, idea.Move, idea.Says, (series, idea.About), idea.Change, stop))
+        .OfType<StoryProposal>()
+        .ToValueList();
+
+    /// <summary>The same, not planned yet.</summary>
+    internal static IEnumerable<StoryIdea> Changes(Plan plan, Id series)
     {
         var workshop = plan.Request.Workshop;
-        if (workshop.Series.Find(series) is not { State: SeriesState.Active } about)
-        {
-            return [];
-        }
-
-        return Failures(workshop, about).Select(entry => Failure(plan, about, entry, stop))
-            .Append(Footage(plan, about, stop))
-            .OfType<StoryProposal>()
-            .ToValueList();
+        return workshop.Series.Find(series) is { State: SeriesState.Active } about
+            ? Failures(workshop, about).Select(entry => Failure(plan, about, entry)).Append(Footage(workshop, about))
+            : [];
     }
 
-    private static StoryProposal? Footage(Plan plan, Series series, CancellationToken stop)
+    private static StoryIdea Footage(Workshop workshop, Series series)
     {
         var episode = new Episode
         {
-            Id = CutChanges.FreeId(plan.Request.Workshop, $"{series.Id}-footage"),
+            Id = CutChanges.FreeId(workshop, $"{series.Id}-footage"),
             Title = $"{series.Name}: what is filmed",
             Series = series.Id,
         };
-        return StoryProposal.Of(
-            plan,
+        return new StoryIdea(
             StoryMove.FromFootage,
             "an episode from footage that exists, if there is enough of it",
-            (series.Id, null),
-            new EpisodeChange(episode.Id, episode),
-            stop);
+            null,
+            new EpisodeChange(episode.Id, episode));
     }
 
-    private static StoryProposal? Failure(Plan plan, Series series, LogEntry entry, CancellationToken stop)
+    private static StoryIdea Failure(Plan plan, Series series, LogEntry entry)
     {
         var task = plan.Request.Workshop.Tasks.Find(entry.Task!.Value)!;
         var episode = new Episode
@@ -48,13 +46,11 @@ public static class OtherEpisodes
             Series = series.Id,
             Tells = entry.Id,
         };
-        return StoryProposal.Of(
-            plan,
+        return new StoryIdea(
             StoryMove.TellFailure,
             $"the failure of \u201c{task.Name}\u201d on {Words.Day(entry.At.InZone(plan.Zone).Date)} becomes an episode: its pictures are there",
-            (series.Id, entry.Id),
-            new EpisodeChange(episode.Id, episode),
-            stop);
+            entry.Id,
+            new EpisodeChange(episode.Id, episode));
     }
 
     /// <summary>

@@ -69,6 +69,10 @@ internal sealed class MadePlan
         ? Ask(("story", series), within => SeriesStory.Of(Plan, series, stop: within), stop)
         : Task.FromResult<SeriesStory?>(null);
 
+    /// <summary>What can be done about the silence of a series, or of the channel for an empty id; null where its promise holds.</summary>
+    public Task<SilenceRemedies?> Remedies(Id series, CancellationToken stop) =>
+        Ask(("silence", series), within => SilenceRemedies.Of(Plan, series, stop: within), stop);
+
     /// <summary>The plan as JSON.</summary>
     /// <param name="trials">With all its parts, or without those that need further plans.</param>
     /// <param name="stop">Ends the waiting.</param>

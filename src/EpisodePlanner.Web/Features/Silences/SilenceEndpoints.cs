@@ -1,6 +1,14 @@
+using EpisodePlanner.Data;
+using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Pages;
 using EpisodePlanner.Web.Pictures;
+using EpisodePlanner.Web.Serving;
+using EpisodePlanner.Web.Serving.Answers;
+using EpisodePlanner.Web.Serving.ConditionalRequests;
+using EpisodePlanner.Web.Serving.Requests;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
 
 namespace EpisodePlanner.Web.Features.Silences;
 
@@ -15,6 +23,78 @@ internal static class SilenceEndpoints
     {
         desk.MapGet("/silence", Show);
         desk.MapGet("/silence/picture.{ending}", Draw);
+        desk.MapGet("/silence/channel", (FoundDesk found, [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted, Desk desk, PlanDesk plans, CancellationToken stop) =>
+            ShowRemedies(found, null, unnoted, desk, plans, stop));
+        desk.MapGet("/silence/of/{series}", ShowRemedies);
+        desk.MapPost("/silence/take", Take);
+    }
+
+    /// <summary>Maps what can be done about silences beneath a workshop of the API.</summary>
+    public static void MapRemedies(this RouteGroupBuilder workshop) => workshop.MapGroup("/silences").WithTags("Plan")
+        .MapRead("", ReadRemedies)
+        .Named(
+            "getSilences",
+            "Silences beyond promises, and what can be done about each.",
+            "For each series whose promise breaks, and for the channel: other cuts, more hands, open days, work put off, resting "
+            + "openly; each planned and given as a change that can be made, with the days it wins and what it costs.")
+        .Produces<SilencesDocument>();
+
+    private static async Task<Results<Answer<SilencesDocument>, NotModified, Problem>> ReadRemedies(
+        FoundWorkshop workshop, ReadConditions conditions, PlanDesk desk, CancellationToken stop)
+    {
+        var made = await desk.Current(workshop.Now, PlanKey.UsualSchedules, stop);
+        var tag = made.Key.TagWith(".silences");
+        if (conditions.Judge(tag) != Verdict.Holds)
+        {
+            return Reply.To<SilencesDocument>(conditions, tag, () => default);
+        }
+
+        var silences = new List<SilenceRemedies>();
+        foreach (var outlook in SilencesAhead.Of(made.Plan))
+        {
+            silences.Add((await made.Remedies(outlook.Series, stop))!);
+        }
+
+        return new Answer<SilencesDocument>(DocumentJson.Write(new SilenceDocuments(made.Plan).Of(silences)), tag);
+    }
+
+    private static async Task<IResult> ShowRemedies(
+        FoundDesk found,
+        string? series,
+        [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted,
+        Desk desk,
+        PlanDesk plans,
+        CancellationToken stop)
+    {
+        var id = series is null ? default(Id) : Id.IsValid(series) ? new Id(series) : (Id?)null;
+        var view = await desk.View(found.Now, found.Done, stop);
+        if (id is not { } whose || (series is not null && view.Plan.Series.All(outlook => outlook.Series != whose)))
+        {
+            return Results.LocalRedirect(found.Paths.Silence);
+        }
+
+        var made = await plans.Current(found.Now, PlanKey.UsualSchedules, stop);
+        return Shown.As<RemedyPage>(
+            (nameof(RemedyPage.View), view with { IsUnnoted = unnoted is not null }),
+            (nameof(RemedyPage.Name), view.Workshop.Series.Find(whose)?.Name ?? "the channel"),
+            (nameof(RemedyPage.About), await made.Remedies(whose, stop)));
+    }
+
+    /// <summary>Makes the change of a remedy, as it was shown.</summary>
+    private static async Task<IResult> Take(
+        FoundDesk found, [FromForm] RemedyForm form, PlanDesk plans, WorkshopStore store, CancellationToken stop)
+    {
+        var series = Id.IsValid(form.Series) ? new Id(form.Series!) : default;
+        var made = await plans.Current(found.Now, PlanKey.UsualSchedules, stop);
+        var about = form.Base == found.Now.Version ? await made.Remedies(series, stop) : null;
+        var remedy = about?.Helping.Append(about.Rest).FirstOrDefault(one => one?.Says == form.Says);
+        var outcome = remedy is null
+            ? null
+            : await store.Make(
+                found.Now.Id, new Edit(remedy.Change, found.Who) { Expects = new Expectation.UntouchedSince(form.Base) }, stop);
+        var back = found.Paths.Remedies(series);
+        return Results.LocalRedirect(
+            outcome is Made or Unchanged ? Desk.After(back, outcome) : $"{back}?{FoundDesk.NotNotedQuery}=yes");
     }
 
     private static async Task<RazorComponentResult<SilencePage>> Show(FoundDesk found, int? weeks, Desk desk, CancellationToken stop) =>
@@ -30,4 +110,17 @@ internal static class SilenceEndpoints
     }
 
     private static int Weeks(int? asked) => Math.Clamp(asked ?? UsualWeeks, 4, MostWeeks);
+}
+
+/// <summary>A remedy that is taken, as it is sent.</summary>
+internal sealed class RemedyForm
+{
+    /// <summary>The series; empty for the channel.</summary>
+    public string? Series { get; init; }
+
+    /// <summary>Which remedy, by its words.</summary>
+    public string? Says { get; init; }
+
+    /// <summary>The version of the workshop on the page.</summary>
+    public long Base { get; init; }
 }
