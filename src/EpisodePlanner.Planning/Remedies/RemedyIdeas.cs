@@ -1,3 +1,4 @@
+using EpisodePlanner.Scheduling;
 using NodaTime;
 
 namespace EpisodePlanner.Planning;
@@ -16,7 +17,7 @@ internal static class RemedyIdeas
         [
             .. series.SelectMany(id => Cuts(plan, id, firstOnly: outlook.Series.IsEmpty)),
             .. series.SelectMany(id => Others(plan, id)),
-            .. episode is null ? [] : WhatIfIdeas.Of(plan, episode).Select(idea => new RemedyIdea(RemedyKind.Bench, idea.Says, idea.Change, idea.Cautions)),
+            .. episode is null ? [] : Bench(plan, episode),
             .. alarm.Ends is { } ends ? PutOff(plan, outlook, ends) : [],
         ];
     }
@@ -30,6 +31,19 @@ internal static class RemedyIdeas
                 new SeriesChange(series.Id, series with { State = SeriesState.Resting, RestingUntil = day }),
                 [])
             : null;
+
+    /// <summary>
+    /// What the bench could do otherwise. That work takes less than it is estimated at is a wish and no way out; that a
+    /// delivery is sent by express, or a stand-in used, is one.
+    /// </summary>
+    private static IEnumerable<RemedyIdea> Bench(Plan plan, PlannedEpisode episode) => WhatIfIdeas.Of(plan, episode)
+        .Where(idea => idea.Kind != WhatIfKind.ShorterByADay || ShortensAWait(plan.Request.Workshop, idea.Change))
+        .Select(idea => new RemedyIdea(RemedyKind.Bench, idea.Says, idea.Change, idea.Cautions));
+
+    private static bool ShortensAWait(Workshop workshop, Change change) =>
+        change is TaskChange { To: { } to }
+        && workshop.Tasks.Find(to.Id) is { } from
+        && from.Stages.Zip(to.Stages).Any(pair => pair.First.Kind == StageKind.Wait && pair.First != pair.Second);
 
     private static IEnumerable<RemedyIdea> Cuts(Plan plan, Id series, bool firstOnly)
     {

@@ -56,7 +56,7 @@ public sealed record SilenceRemedies
 
     private static ValueList<Remedy> Ranked(IEnumerable<Remedy> remedies) => remedies
         .OrderBy(remedy => remedy.OverThen)
-        .ThenBy(remedy => remedy.HoursMore)
+        .ThenBy(remedy => Math.Max(0, remedy.HoursMore))
         .ThenBy(remedy => remedy.Later.Count)
         .ToValueList();
 

@@ -21,11 +21,12 @@ internal static class TonightText
         foreach (var run in runs.Where(run => run.Must))
         {
             page.Item($"{Start(run, names)}. {Cost(run, names)}");
+            page.Item($"{PlanNames.Quote(run.Stage.Name)} {Runs(run, names)}.{AlsoLater(run, names)}");
         }
 
         foreach (var run in runs.Where(run => !run.Must))
         {
-            page.Item($"{(runs.Any(r => r.Must) ? "Planned, but can wait a day" : "Planned")}: {Start(run, names)}.");
+            page.Item($"{(runs.Any(r => r.Must) ? "Planned, but can wait a day" : "Planned")}: {Start(run, names)}; it {Runs(run, names)}.");
         }
 
         foreach (var caution in withCautions ? Cautions(plan, runs) : [])
@@ -41,7 +42,7 @@ internal static class TonightText
         page.Paragraph(runs.Count == 0 ? None : $"{(runs.Count == 1 ? "1 run is" : $"{runs.Count} runs are")} planned; which can wait a day is being tried out.");
         foreach (var run in runs)
         {
-            page.Item($"Planned: {Start(run, names)}.");
+            page.Item($"Planned: {Start(run, names)}; it {Runs(run, names)}.");
         }
     }
 
@@ -54,16 +55,29 @@ internal static class TonightText
     private static string Start(RunTonight run, PlanNames names)
     {
         var machine = names.Stations(run.Stage.Parts.First(part => part.Kind == PartKind.Run).Stations);
-        var end = run.Stage.Parts.First(part => part.Kind == PartKind.Run).End;
-        var alone = run.Stage.RunsAlone ? "runs on with nobody there until" : "runs until";
-        return $"{PlanNames.Quote(run.Stage.Name)} on {machine}, {names.Moment(run.Stage.Start!.Value)}; it {alone} {names.Moment(end)}";
+        return $"{PlanNames.Quote(run.Stage.Name)} on {machine}, {names.Moment(run.Stage.Start!.Value)}";
     }
 
-    private static string Cost(RunTonight run, PlanNames names)
+    private static string Runs(RunTonight run, PlanNames names)
     {
-        var more = run.Moves.Count - MostMoves;
-        var moves = string.Join("; ", run.Moves.Take(MostMoves).Select(move => Say(move, names)));
-        return $"Started {Words.Day(run.PutOffTo)} or later: {moves}{(more > 0 ? $"; {more} more uploads are later too" : "")}.";
+        var end = run.Stage.Parts.First(part => part.Kind == PartKind.Run).End;
+        return $"{(run.Stage.RunsAlone ? "runs on with nobody there until" : "runs until")} {names.Moment(end)}";
+    }
+
+    /// <summary>The first upload that moves: on a phone there is room for one.</summary>
+    private static string Cost(RunTonight run, PlanNames names) =>
+        $"Started {names.ShortDay(run.PutOffTo)} or later, {Say(run.Moves[0], names)}.";
+
+    private static string AlsoLater(RunTonight run, PlanNames names)
+    {
+        if (run.Moves.Count == 1)
+        {
+            return "";
+        }
+
+        var more = run.Moves.Count - 1 - MostMoves;
+        var moves = string.Join("; ", run.Moves.Skip(1).Take(MostMoves).Select(move => Say(move, names)));
+        return $" Not started tonight, it makes later besides: {moves}{(more > 0 ? $"; and {(more == 1 ? "1 more upload is" : $"{more} more uploads are")} later" : "")}.";
     }
 
     private static string Say(MovedUpload move, PlanNames names)

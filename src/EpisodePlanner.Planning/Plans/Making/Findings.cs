@@ -17,6 +17,7 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
         findings.AddRange(ShotFindings.Of(draft));
         AddWithoutEffect();
         findings.AddRange(OutsideFindings.Of(draft));
+        findings.AddRange(BankFindings.Of(draft, schedule, sweep));
         return findings.OrderBy(f => f.Kind).ToValueList();
     }
 
@@ -135,7 +136,6 @@ internal sealed class Findings(PlanDraft draft, WorkshopNetwork network, BenchSc
         Say(draft.Workshop.Places.Any(p => p.FitDayChance is not null), "$.places", "the chance of a fit day does not move dates: every day counts as fit");
         Say(tasks.Any(t => t.Shots.Any(s => s is { Minutes: > 0, State: ShotState.Missing, Moment: ShotMoment.During })), "$.tasks", "the minutes of shots during a task take no time of their own: they are filmed while it is done, and the task's filmingMinutes are for that");
         Say(tasks.Any(t => t.Shots.Any(s => s is { Minutes: > 0, State: ShotState.Missing, Moment: not ShotMoment.During, Required: false, OnceOnly: false })), "$.tasks", "shots that are neither required nor once-only take no time");
-        Say(draft.Workshop.Settings.BankTarget is not null, "$.settings.bankTarget", "the bank target does not move dates yet");
     }
 
     private void Say(bool applies, string where, string says)

@@ -15,7 +15,9 @@ internal sealed class CutSearch
     private readonly int budget;
     private readonly IProgress<double>? progress;
     private readonly CancellationToken stop;
-    private readonly Dictionary<ValueList<StoryCuts>, StoryCandidate?> tried = [];
+
+    /// <summary>Only the cuts: the plans of many would fill the memory.</summary>
+    private readonly HashSet<ValueList<StoryCuts>> tried = [];
 
     /// <summary>Prepares a search.</summary>
     /// <param name="drafted">The plan as it is cut now.</param>
@@ -31,7 +33,7 @@ internal sealed class CutSearch
         Now = lines.Select(line => line.Now).ToValueList();
         Best = (Now, StoryCandidate.Of(new Batch([]), drafted, Through));
         BestAsPlanned = Best.Candidate;
-        tried.Add(Now, Best.Candidate);
+        tried.Add(Now);
     }
 
     /// <summary>The last day that counts, for all plans alike.</summary>
@@ -78,7 +80,7 @@ internal sealed class CutSearch
         for (var round = 0; round < MostRounds && MayGoOn; round++)
         {
             var next = Next(cuts, candidate);
-            if (tried.ContainsKey(next) || Try(next) is not { } then)
+            if (Try(next) is not { } then)
             {
                 break;
             }
@@ -163,19 +165,18 @@ internal sealed class CutSearch
         }
     }
 
-    /// <summary>Plans a story, once; null where its change is refused.</summary>
+    /// <summary>Plans a story, once; null where it was planned before, or its change is refused.</summary>
     private StoryCandidate? Try(ValueList<StoryCuts> cuts)
     {
-        if (tried.TryGetValue(cuts, out var known))
+        if (!tried.Add(cuts))
         {
-            return known;
+            return null;
         }
 
         var changes = lines.Zip(cuts, (line, own) => CutChanges.Of(request.Workshop, line, own)).SelectMany(change => change);
         var candidate = StoryCandidate.After(request, new Batch(changes.ToValueList()), Through, stop);
         Made++;
         progress?.Report(Math.Min(1, (double)Made / budget));
-        tried.Add(cuts, candidate);
         if (candidate is not null && candidate.Weights < Best.Candidate.Weights)
         {
             Best = (cuts, candidate);
