@@ -10,6 +10,9 @@ internal sealed class CutSearch
 {
     private const int MostRounds = 8;
 
+    /// <summary>Beyond so many ways a search finds good ones sooner than a list of all.</summary>
+    private const int MostListed = 4096;
+
     private readonly PlanRequest request;
     private readonly IReadOnlyList<StoryLine> lines;
     private readonly int budget;
@@ -59,7 +62,7 @@ internal sealed class CutSearch
     /// <summary>Searches.</summary>
     public void Run()
     {
-        if (CutEnumeration.OfAll(lines, budget) is { } all)
+        if (CutEnumeration.OfAll(lines, Math.Min(budget, MostListed)) is { } all)
         {
             foreach (var way in all.TakeWhile(_ => !stop.IsCancellationRequested))
             {
