@@ -96,6 +96,9 @@ public sealed record Outlook
     /// <summary>Where a silence to come goes beyond the promise and an upload ends it, and the one going on.</summary>
     public required ValueList<SilenceAhead> Alarms { get; init; }
 
+    /// <summary>Days beyond the promise of the worst of <see cref="Alarms"/>; 0 where the promise holds.</summary>
+    public int WorstOver => Alarms.Select(alarm => alarm.DaysOver).DefaultIfEmpty(0).Max();
+
     /// <summary>After this upload nothing is planned; null where nothing is planned at all.</summary>
     public required LocalDate? LastPlanned { get; init; }
 }

@@ -33,6 +33,12 @@ public static class Words
             return hours == 0 ? $"{days} days" : $"{days} days {hours} h";
         }
 
+        return Work(minutes);
+    }
+
+    /// <summary>Minutes of work, which are told in hours however many: "45 min", "1 h 30 min", "120 h".</summary>
+    public static string Work(int minutes)
+    {
         var (whole, left) = Math.DivRem(minutes, 60);
         return (whole, left) switch
         {

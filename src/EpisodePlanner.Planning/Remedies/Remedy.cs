@@ -1,5 +1,3 @@
-using EpisodePlanner.Scheduling;
-
 namespace EpisodePlanner.Planning;
 
 /// <summary>What sort of way out of a silence.</summary>
@@ -54,14 +52,11 @@ public sealed record Remedy
     /// <summary>Days won, negative for lost.</summary>
     public int DaysWon => OverBefore - OverThen;
 
-    /// <summary>Hours of attended work more, negative for less.</summary>
-    public decimal HoursMore => (Attended(Then) - Attended(Before)) / 60m;
+    /// <summary>What differs.</summary>
+    public PlanDifference Difference => new(Before, Then);
 
     /// <summary>The uploads that are later then.</summary>
-    public ValueList<UploadMove> Later => UploadMoves.Between(Before, Then).Where(move => move.IsLater).ToValueList();
-
-    private static int Attended(Plan plan) =>
-        plan.Stages.Where(stage => stage.Kind == StageKind.Attended).Sum(stage => stage.Minutes);
+    public ValueList<UploadMove> Later => Difference.Moved.Where(move => move.IsLater).ToValueList();
 }
 
 /// <summary>A way out that could be tried.</summary>

@@ -66,13 +66,18 @@ public sealed record EpisodeWhy
 /// <param name="all">How many trials there are.</param>
 internal sealed class SharedProgress(IProgress<double>? progress, int all)
 {
+    private readonly Lock gate = new();
+
     /// <summary>How many are done.</summary>
     public int Done { get; private set; }
 
-    /// <summary>One more is done.</summary>
+    /// <summary>One more is done; from any thread.</summary>
     public void Step()
     {
-        Done++;
-        progress?.Report((double)Done / all);
+        lock (gate)
+        {
+            Done++;
+            progress?.Report(Math.Min(1, (double)Done / all));
+        }
     }
 }

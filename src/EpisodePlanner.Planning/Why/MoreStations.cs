@@ -11,12 +11,23 @@ internal static class MoreStations
         return
         [
             .. chain.People.Take(MostOfAKind).Select(person => MoreHands(workshop, person)),
-            .. chain.Machines.Take(MostOfAKind).Select(machine => OneMore(
-                workshop, machine.Id, machine.Name, FreeId(workshop, machine.Name), id => new MachineChange(id, machine with { Id = id, Name = More(machine.Name) }))),
-            .. chain.Places.Where(place => !place.ByBookingOnly).Take(MostOfAKind).Select(place => OneMore(
-                workshop, place.Id, place.Name, FreeId(workshop, place.Name), id => new PlaceChange(id, place with { Id = id, Name = More(place.Name) }))),
+            .. chain.Machines.Take(MostOfAKind).Select(machine => OneMore(workshop, machine)),
+            .. chain.Places.Where(place => !place.ByBookingOnly).Take(MostOfAKind).Select(place => OneMore(workshop, place)),
         ];
     }
+
+    /// <summary>One more of a station; null where there is no such station, or a place that is open by booking only.</summary>
+    public static WhatIfIdea? Of(Workshop workshop, Id station) =>
+        workshop.Machines.Find(station) is { } machine ? OneMore(workshop, machine)
+        : workshop.Places.Find(station) is { } place ? place.ByBookingOnly ? null : OneMore(workshop, place)
+        : StationTable.PeopleOf(workshop).FirstOrDefault(one => one.Id == station) is { } person ? MoreHands(workshop, person)
+        : null;
+
+    private static WhatIfIdea OneMore(Workshop workshop, Machine machine) => OneMore(
+        workshop, machine.Id, machine.Name, FreeId(workshop, machine.Name), id => new MachineChange(id, machine with { Id = id, Name = More(machine.Name) }));
+
+    private static WhatIfIdea OneMore(Workshop workshop, Place place) => OneMore(
+        workshop, place.Id, place.Name, FreeId(workshop, place.Name), id => new PlaceChange(id, place with { Id = id, Name = More(place.Name) }));
 
     private static WhatIfIdea MoreHands(Workshop workshop, Person person)
     {

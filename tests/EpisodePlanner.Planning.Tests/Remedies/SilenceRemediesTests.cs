@@ -1,4 +1,5 @@
 using EpisodePlanner.Planning.Tests.Plans;
+using EpisodePlanner.Planning.Tests.Stories;
 using NodaTime;
 
 namespace EpisodePlanner.Planning.Tests.Remedies;
@@ -13,7 +14,7 @@ public sealed class SilenceRemediesTests
 
         Assert.Equal((new LocalDate(2027, 3, 27), 11), (about.Alarm.Due, about.Alarm.DaysOver));
         var cut = Assert.Single(about.Helping, remedy => remedy.Says == "an episode ends with “wheels on”");
-        Assert.Equal((RemedyKind.Cut, 7, 4, 16m), (cut.Kind, cut.DaysWon, cut.OverThen, cut.HoursMore));
+        Assert.Equal((RemedyKind.Cut, 7, 4, 16m), (cut.Kind, cut.DaysWon, cut.OverThen, cut.Difference.HoursMore));
         Assert.Contains(about.Helping, remedy => remedy.OverThen == 0);
     }
 
@@ -97,6 +98,56 @@ public sealed class SilenceRemediesTests
             Assert.All(workshop.Machines, machine => Assert.False(machine.MayRunAlone));
             Assert.All(workshop.Tasks, task => Assert.False(task.MayRunAlone));
         }
+    }
+
+    [Theory]
+    [InlineData("got", true)]
+    [InlineData("missing", false)]
+    public void Of_Sedge_OffersTheFailureOnlyWithItsPictures(string shot, bool isOffered)
+    {
+        // Scenario 4: the failure is the episode; no date is named for the second test.
+        var about = Of(FailureStoryTests.Sedge(shot).Plan(), "sedge")!;
+
+        Assert.Equal(isOffered, about.Helping.Any(remedy => remedy.Kind == RemedyKind.OtherEpisode && remedy.Says.Contains("failure", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Of_Kite_WhoseSilenceItIs()
+    {
+        // Scenario 10: another series' upload does not end this one's silence, so the same days are over.
+        var plan = GorseTests.Uncut();
+        var others = plan.Request.Workshop with
+        {
+            Uploads = plan.Request.Workshop.Uploads.With(new Upload { Id = new Id("besides"), Series = new Id("other"), Date = new LocalDate(2027, 3, 7) }),
+        };
+
+        var about = Of(Trial.Feasible(plan.Request with { Workshop = others }), "gorse")!;
+
+        Assert.Equal((new LocalDate(2027, 3, 27), 11), (about.Alarm.Due, about.Alarm.DaysOver));
+    }
+
+    [Fact]
+    public void Of_WhatIsFoundOnTheWay_IsWhatHelps()
+    {
+        var plan = GorseTests.Uncut();
+        var found = new FoundList();
+
+        var about = SilenceRemedies.Of(plan, new Id("gorse"), found: found, stop: TestContext.Current.CancellationToken)!;
+        var partly = SilenceRemedies.Partly(plan, new Id("gorse"), found.All)!;
+
+        Assert.True(about.IsWhole);
+        Assert.False(partly.IsWhole);
+        Assert.Equal(
+            about.Helping.Where(remedy => remedy.Kind != RemedyKind.Pair).Select(remedy => remedy.Says), partly.Helping.Select(remedy => remedy.Says));
+    }
+
+    private sealed class FoundList : IProgress<Remedy>
+    {
+        private readonly System.Collections.Concurrent.ConcurrentQueue<Remedy> all = new();
+
+        public IEnumerable<Remedy> All => all;
+
+        public void Report(Remedy value) => all.Enqueue(value);
     }
 
     private static Shop Away() => new()

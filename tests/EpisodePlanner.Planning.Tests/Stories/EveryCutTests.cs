@@ -41,7 +41,7 @@ public sealed class EveryCutTests
             Assert.Equal(
                 cold.Episodes.Select(episode => (episode.Id, episode.Date)), proposal.Then.Episodes.Select(episode => (episode.Id, episode.Date)));
             var tails = cold.Episodes.Count - plan.Episodes.Count;
-            Assert.Equal(tails * 6m, proposal.HoursMore);
+            Assert.Equal(tails * 6m, proposal.Difference.HoursMore);
             var applied = Assert.IsType<Applied>(Changes.Apply(plan.Request.Workshop, proposal.Change));
             Assert.Equal(plan.Request.Workshop, Assert.IsType<Applied>(Changes.Apply(applied.Workshop, applied.Inverse)).Workshop);
         }

@@ -19,7 +19,7 @@ public sealed class FailureStoryTests
         var failure = plan.Others("sedge")[0];
 
         Assert.Equal(StoryMove.TellFailure, failure.Move);
-        Assert.Equal(14m, failure.HoursMore);
+        Assert.Equal(14m, failure.Difference.HoursMore);
         Assert.Equal(new LocalDate(2027, 3, 17), failure.Then.Days("sedge").First());
         Assert.True(plan.Days("sedge").First() > new LocalDate(2027, 3, 17));
         var told = Assert.Single(failure.Then.Request.Workshop.Episodes);
@@ -51,7 +51,7 @@ public sealed class FailureStoryTests
         Assert.Empty(resting.Plan().Others("sedge"));
     }
 
-    private static Shop Sedge(string shot) => new()
+    internal static Shop Sedge(string shot) => new()
     {
         Settings = """{ "rangeLow": 1, "rangeHigh": 1, "tail": [{ "kind": "pickUps", "hours": 2 }, { "kind": "editPass", "hours": 12 }] }""",
         People = """

@@ -18,8 +18,8 @@ public sealed class GorseStoryTests
         Assert.Equal(
             [new LocalDate(2027, 3, 19), new LocalDate(2027, 4, 3), new LocalDate(2027, 4, 17)], cuts.Then.Days("gorse"));
         Assert.Empty(cuts.Then.Outlook("gorse").Alarms);
-        Assert.Equal(32m, cuts.HoursMore);
-        Assert.Equal(10, Assert.Single(cuts.Outlooks, change => change.Before.Series == Gorse).FinaleLater);
+        Assert.Equal(32m, cuts.Difference.HoursMore);
+        Assert.Equal(10, Assert.Single(cuts.Difference.Outlooks, change => change.Before.Series == Gorse).FinaleLater);
         Assert.Equal((11, 0), cuts.DaysOver);
     }
 
@@ -32,7 +32,7 @@ public sealed class GorseStoryTests
         Assert.Equal([new LocalDate(2027, 3, 23), new LocalDate(2027, 4, 13)], held.Then.Days("gorse"));
         Assert.Equal([17, 21], held.Then.Outlook("gorse").Forecast.Take(2).Select(silence => silence.Days));
         Assert.Empty(held.Then.Outlook("gorse").Alarms);
-        Assert.Equal(16m, held.HoursMore);
+        Assert.Equal(16m, held.Difference.HoursMore);
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public sealed class GorseStoryTests
         Assert.Equal([new LocalDate(2027, 3, 19), new LocalDate(2027, 4, 13)], one.Then.Days("gorse"));
         Assert.Equal([13, 25], one.Then.Outlook("gorse").Forecast.Take(2).Select(silence => silence.Days));
         Assert.Equal(4, one.Then.Outlook("gorse").Alarms[0].DaysOver);
-        Assert.Equal(16m, one.HoursMore);
+        Assert.Equal(16m, one.Difference.HoursMore);
         Assert.Equal((11, 4), one.WorstOver);
         Assert.Null(places[2].Proposal);
     }

@@ -1,6 +1,3 @@
-using EpisodePlanner.Scheduling;
-using NodaTime;
-
 namespace EpisodePlanner.Planning;
 
 /// <summary>What sort of change to the story is proposed.</summary>
@@ -52,23 +49,8 @@ public sealed record StoryProposal
     /// <summary>The plan after the change, made from nothing but the changed workshop.</summary>
     public required Plan Then { get; init; }
 
-    /// <summary>Hours of attended work more, negative for less.</summary>
-    public decimal HoursMore => (Attended(Then) - Attended(Before)) / 60m;
-
-    /// <summary>The uploads of both plans that get another day.</summary>
-    public ValueList<UploadMove> Moved => UploadMoves.Between(Before, Then);
-
-    /// <summary>The episodes that only the plan after it has.</summary>
-    public ValueList<PlannedEpisode> Added => Missing(Then, Before);
-
-    /// <summary>The episodes that only the plan before has.</summary>
-    public ValueList<PlannedEpisode> Gone => Missing(Before, Then);
-
-    /// <summary>The outlooks that differ, the channel's last: before and after.</summary>
-    public ValueList<OutlookChange> Outlooks => Before.Series.Append(Before.Channel)
-        .Zip(Then.Series.Append(Then.Channel), (before, then) => new OutlookChange(before, then))
-        .Where(change => !change.Before.Forecast.SequenceEqual(change.Then.Forecast))
-        .ToValueList();
+    /// <summary>What differs.</summary>
+    public PlanDifference Difference => new(Before, Then);
 
     /// <summary>
     /// Days of silence beyond promises that uploads end, added up, before and after: of its series, or of all where it is about
@@ -96,34 +78,10 @@ public sealed record StoryProposal
             }
             : null;
 
-    private static int Attended(Plan plan) =>
-        plan.Stages.Where(stage => stage.Kind == StageKind.Attended).Sum(stage => stage.Minutes);
-
     /// <summary>Silences that an upload ends; after the last upload nothing is planned either way.</summary>
     private IEnumerable<int> Over(Plan plan) => plan.Series
         .Where(outlook => Series is null || outlook.Series == Series)
         .SelectMany(outlook => outlook.Alarms)
         .Where(alarm => alarm.Ends is not null)
         .Select(alarm => alarm.DaysOver);
-
-    private static ValueList<PlannedEpisode> Missing(Plan plan, Plan other)
-    {
-        var known = other.Episodes.Select(episode => episode.Id).ToHashSet();
-        return plan.Episodes.Where(episode => !known.Contains(episode.Id)).ToValueList();
-    }
-}
-
-/// <summary>The silences of one series, or of the channel, before a change and after it.</summary>
-/// <param name="Before">Before.</param>
-/// <param name="Then">After.</param>
-public sealed record OutlookChange(Outlook Before, Outlook Then)
-{
-    /// <summary>The day of its last upload before; null for none.</summary>
-    public LocalDate? FinaleBefore => Before.LastPlanned;
-
-    /// <summary>The day of its last upload after; null for none.</summary>
-    public LocalDate? FinaleThen => Then.LastPlanned;
-
-    /// <summary>Days by which the last upload is later, negative for earlier; null where one of them has none.</summary>
-    public int? FinaleLater => (FinaleBefore, FinaleThen) is ({ } from, { } to) ? Period.DaysBetween(from, to) : null;
 }
