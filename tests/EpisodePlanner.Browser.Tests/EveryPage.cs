@@ -5,7 +5,7 @@ internal static class EveryPage
 {
     public static IReadOnlyList<string> All { get; } =
     [
-        "", "/bench", "/silence", "/story", "/story/cuts", "/story/cuts/ferry", "/story/cuts/nobody", "/silence/of/ferry", "/silence/channel", "/series", "/series/ferry", "/stations", "/why/ferry-e8", "/why/nobody", "/cadence", "/letter", "/changes", "/settings",
+        "", "/bench", "/silence", "/story", "/story/cuts", "/story/cuts/ferry", "/story/cuts/nobody", "/silence/of/ferry", "/silence/channel", "/series", "/series/ferry", "/series/ferry/rest", "/series/ferry/rest?until=2027-02-15", "/series/ferry/rest?finish=yes", "/suppose", "/story/now", "/stations", "/why/ferry-e8", "/why/nobody", "/cadence", "/letter", "/changes", "/settings",
         "/settings/all", "/settings/about", "/edit/tasks/print-motor-bell", "/edit/series/ferry", "/new/people", "/new/log",
         "/edit/tasks/no-such-task",
     ];

@@ -31,6 +31,7 @@ internal static class PlanMaking
             Outside = OutsideDates.Of(plan, true, stop),
             Moved = MovedStarts.Of(plan),
             Assumed = AssumptionRanking.Rank(plan, line.Of("trying other answers"), stop),
+            Foreseen = Hindsight.Of(plan, stop),
         };
         line.End();
         stop.ThrowIfCancellationRequested();

@@ -62,6 +62,7 @@ public static class PlannerCommand
             PlanCommand.Create(surroundings),
             WhyCommand.Create(surroundings),
             SilencesCommand.Create(surroundings),
+            SupposeCommand.Create(surroundings),
             CutsCommand.Create(surroundings),
             CadenceCommand.Create(surroundings),
             ProveCommand.Create(surroundings),

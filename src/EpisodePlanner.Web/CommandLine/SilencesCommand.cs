@@ -2,6 +2,7 @@ using System.CommandLine;
 using EpisodePlanner.Planning;
 using EpisodePlanner.Web.CommandLine.Text;
 using EpisodePlanner.Web.Features;
+using EpisodePlanner.Web.Features.CouldPublish;
 using EpisodePlanner.Web.Features.Silences;
 using EpisodePlanner.Web.Telling;
 using NodaTime;
@@ -17,8 +18,8 @@ internal static class SilencesCommand
         var command = new Command(
             "silences",
             "Says which series, or the channel, will be silent beyond its promise, with the chain that causes it and what can be "
-            + "done: other cuts, more hands, open days, work put off, resting openly; each planned, with what it costs. Changes "
-            + "nothing.\n\nExample: silences demo-seed/harbour-shed.json")
+            + "done: other cuts, more hands, open days, work put off, resting openly; each planned, with what it costs. And what each series "
+            + "could publish now. Changes nothing.\n\nExample: silences demo-seed/harbour-shed.json")
         {
             file,
             now,
@@ -39,17 +40,20 @@ internal static class SilencesCommand
         var line = new ProgressLine(surroundings);
         var plan = Planner.Make(new PlanRequest(opened.Workshop, opened.Now), line.Of("planning"), stop);
         var silences = SilencesAhead.Of(plan)
-            .Select(outlook => SilenceRemedies.Of(plan, outlook.Series, line.Of($"trying what helps {outlook.Name}"), stop))
+            .Select(outlook => SilenceRemedies.Of(plan, outlook.Series, line.Of($"trying what helps {outlook.Name}"), stop: stop))
             .OfType<SilenceRemedies>()
             .ToList();
+        var publishable = plan.Series.Select(outlook => PublishNow.Of(plan, outlook.Series, stop)).OfType<PublishNow>().ToList();
         line.End();
         if (asJson)
         {
-            DocumentJson.Write(new SilenceDocuments(plan).Of(silences), surroundings.Output);
+            DocumentJson.Write(new SilenceDocuments(plan).Of(silences) with { CouldPublish = PublishNowDocuments.Of(plan, publishable).Series }, surroundings.Output);
         }
         else
         {
-            Print(silences, TextPage.On(surroundings));
+            var page = TextPage.On(surroundings);
+            Print(silences, page);
+            PublishNowText.Write(page, publishable);
         }
 
         return stop.IsCancellationRequested

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using EpisodePlanner.Web.Features.Cadences;
 using EpisodePlanner.Web.Features.Changing;
+using EpisodePlanner.Web.Features.CouldPublish;
 using EpisodePlanner.Web.Features.Deleted;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
@@ -30,6 +31,7 @@ public static class Api
         .AddReference()
         .AddSingleton<PlanDesk>()
         .AddSingleton<ProofDesk>()
+        .AddSingleton<SupposeDesk>()
         .AddSingleton<Importing>();
 
     /// <summary>Maps every endpoint of the API.</summary>
@@ -51,6 +53,7 @@ public static class Api
         workshop.MapWhy();
         workshop.MapCuts();
         workshop.MapRemedies();
+        workshop.MapPublishNow();
         workshop.MapCadence();
         endpoints.MapReference();
         return endpoints;

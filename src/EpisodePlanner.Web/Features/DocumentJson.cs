@@ -2,10 +2,12 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using EpisodePlanner.Web.Features.Cadences;
+using EpisodePlanner.Web.Features.CouldPublish;
 using EpisodePlanner.Web.Features.Plans;
 using EpisodePlanner.Web.Features.Proofs;
 using EpisodePlanner.Web.Features.Silences;
 using EpisodePlanner.Web.Features.Story;
+using EpisodePlanner.Web.Features.Supposes;
 using EpisodePlanner.Web.Features.Why;
 
 namespace EpisodePlanner.Web.Features;
@@ -48,6 +50,9 @@ internal static class DocumentJson
 [JsonSerializable(typeof(PlanProofDocument))]
 [JsonSerializable(typeof(CadenceDocument))]
 [JsonSerializable(typeof(SilencesDocument))]
+[JsonSerializable(typeof(RemedyEntry))]
+[JsonSerializable(typeof(PublishNowDocument))]
+[JsonSerializable(typeof(DifferenceDocument))]
 [JsonSerializable(typeof(CutsDocument))]
 [JsonSerializable(typeof(SeriesCutsDocument))]
 internal sealed partial class DocumentJsonContext : JsonSerializerContext;

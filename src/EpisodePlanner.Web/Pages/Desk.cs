@@ -38,6 +38,19 @@ internal sealed class Desk(WorkshopStore store, PlanDesk plans, Patience patienc
         return new DeskView(now.Id, now.Version, advice) { Done = await Done(now.Id, done, stop) };
     }
 
+    /// <summary>What can be done about the silence of a series, or of the channel for an empty id.</summary>
+    /// <param name="now">The workshop.</param>
+    /// <param name="series">The series.</param>
+    /// <param name="wait">Whether to wait until everything was tried; else what was found within a moment is told.</param>
+    /// <param name="stop">Ends the planning.</param>
+    public async Task<SilenceRemedies?> Remedies(Snapshot now, Id series, bool wait, CancellationToken stop)
+    {
+        var made = await plans.Current(now, PlanKey.UsualSchedules, stop);
+        return wait
+            ? await made.Remedies(series, stop)
+            : await made.Remedies(series, patience.WithTrials, Outdated(made.Key), stop);
+    }
+
     /// <summary>The line of a change that was just made, to be said and to be undone; null where there is none.</summary>
     public async Task<HistoryLine?> Done(Id workshop, long? version, CancellationToken stop) =>
         version is { } known ? (await store.FindChange(workshop, known, stop))?.Line : null;

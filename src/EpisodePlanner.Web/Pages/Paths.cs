@@ -27,6 +27,15 @@ public sealed record Paths(Id Workshop)
     /// <summary>Other ways to cut: of one series, or of all together where none is named.</summary>
     public string Cuts(Id? series) => series is { } one ? $"{Story}/cuts/{one}" : $"{Story}/cuts";
 
+    /// <summary>Changes supposed beside the plan.</summary>
+    public string Suppose => $"{Now}/suppose";
+
+    /// <summary>What each series could publish now.</summary>
+    public string PublishNow => $"{Story}/now";
+
+    /// <summary>To rest or to finish a series.</summary>
+    public string Rest(Id series) => $"{OfSeries(series)}/rest";
+
     /// <summary>The series with their work.</summary>
     public string Series => $"{Now}/series";
 
@@ -75,6 +84,9 @@ public enum DeskPage
 
     /// <summary>The stories.</summary>
     Story,
+
+    /// <summary>Changes supposed beside the plan.</summary>
+    Suppose,
 
     /// <summary>The series with their work.</summary>
     Series,

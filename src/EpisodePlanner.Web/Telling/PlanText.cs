@@ -12,7 +12,7 @@ internal static class PlanText
         var chains = new ChainText(page, advice.Plan);
         WriteHead(advice, page);
         NextUploadText.Write(page, advice.Plan, names, chains);
-        SilenceText.Write(page, advice.Plan, names, chains);
+        SilenceText.Write(page, advice, names, chains);
         NextThingText.Write(page, advice.Plan, advice.Next, names);
         TonightText.Write(page, advice.Plan, advice.Tonight, names);
         FilmText.Write(page, advice.FilmFirst, names);

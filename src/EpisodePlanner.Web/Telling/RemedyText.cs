@@ -13,7 +13,7 @@ internal static class RemedyText
     {
         var words = new RemedyWords(about);
         page.Heading(SilenceWords.Capital(about.Outlook.Name));
-        page.Paragraph(words.First);
+        page.Paragraph($"{words.First}{(about.Foreseen is { } since ? $" {SilenceWords.Foreseen(since, words.Names)}" : "")}");
         if (about.Plan.Episodes.FirstOrDefault(episode => episode.Id == about.Alarm.Episode) is { } episode)
         {
             new ChainText(page, about.Plan).Write(episode, MostSteps);

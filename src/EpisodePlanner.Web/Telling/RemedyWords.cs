@@ -23,8 +23,8 @@ internal sealed class RemedyWords(SilenceRemedies about)
     /// <summary>"16 h more work; later: ...", or that it costs no hours.</summary>
     public static string Costs(Remedy remedy)
     {
-        var minutes = (int)Math.Round(remedy.HoursMore * 60);
-        var hours = minutes == 0 ? "no hours" : $"{Words.Minutes(Math.Abs(minutes))} {(minutes > 0 ? "more" : "less")} work";
+        var minutes = (int)Math.Round(remedy.Difference.HoursMore * 60);
+        var hours = minutes == 0 ? "no hours" : $"{Words.Work(Math.Abs(minutes))} {(minutes > 0 ? "more" : "less")} work";
         return remedy.Later.Count == 0 ? $"{hours}, and no upload later" : $"{hours}; later: {WhyWords.Moves(remedy.Later)}";
     }
 

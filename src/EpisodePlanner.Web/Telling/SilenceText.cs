@@ -1,4 +1,5 @@
 using EpisodePlanner.Planning;
+using EpisodePlanner.Web.Features.Plans;
 
 namespace EpisodePlanner.Web.Telling;
 
@@ -7,13 +8,14 @@ internal static class SilenceText
 {
     private const int MostSteps = 5;
 
-    public static void Write(ISheet page, Plan plan, PlanNames names, ChainText chains)
+    public static void Write(ISheet page, PlanAdvice advice, PlanNames names, ChainText chains)
     {
+        var plan = advice.Plan;
         page.Heading("Silences beyond a promise");
         var alarming = SilencesAhead.Of(plan);
         foreach (var outlook in alarming)
         {
-            WriteAlarms(page, plan, outlook, names, chains);
+            WriteAlarms(page, advice, outlook, names, chains);
         }
 
         if (alarming.Count == 0)
@@ -24,13 +26,18 @@ internal static class SilenceText
         QuietText.Write(page, plan, names);
     }
 
-    private static void WriteAlarms(ISheet page, Plan plan, Outlook outlook, PlanNames names, ChainText chains)
+    private static void WriteAlarms(ISheet page, PlanAdvice advice, Outlook outlook, PlanNames names, ChainText chains)
     {
-        var first = outlook.Alarms[0];
+        var (plan, first) = (advice.Plan, outlook.Alarms[0]);
         page.Item(SilenceWords.First(outlook, first, plan, names));
         if (plan.Episodes.FirstOrDefault(e => e.Id == first.Episode && first.Episode is not null) is { } episode)
         {
             chains.Write(episode, MostSteps);
+        }
+
+        if (advice.Foreseen.TryGetValue(outlook.Series, out var since))
+        {
+            page.Below(SilenceWords.Foreseen(since, names));
         }
 
         var again = outlook.Alarms.Skip(1).Where(a => a.Ends != first.Ends).ToList();

@@ -16,6 +16,19 @@ internal static class SilenceWords
         return $"{now} {Ending(outlook, alarm, plan, names)}";
     }
 
+    /// <summary>"To be foreseen since Monday 16 November, when “test the mast” had failed."</summary>
+    public static string Foreseen(ForeseenSince since, PlanNames names)
+    {
+        var day = names.Day(names.DateOf(since.Since));
+        if (since.IsAtLeast)
+        {
+            return $"To be foreseen since {day} at the latest.";
+        }
+
+        var failed = since.Failed.Count == 0 ? "" : $"; {string.Join(", ", since.Failed.Select(PlanNames.Quote))} failed shortly before";
+        return $"To be foreseen since {day}{failed}.";
+    }
+
     public static string Again(SilenceAhead alarm, Plan plan, PlanNames names) => alarm.Ends is { } day
         ? $"{names.ShortDay(day)}{By(alarm, plan)} {Words.Days(alarm.DaysOver)} beyond"
         : $"after {names.ShortDay(alarm.Due)}";

@@ -31,19 +31,19 @@ internal sealed class StoryWords(Plan plan)
     public static string Costs(StoryProposal proposal)
     {
         var parts = new List<string>();
-        if (proposal.HoursMore != 0)
+        if (proposal.Difference.HoursMore != 0)
         {
-            parts.Add($"{Hours(Math.Abs(proposal.HoursMore))} {(proposal.HoursMore > 0 ? "more" : "less")} work");
+            parts.Add($"{Hours(Math.Abs(proposal.Difference.HoursMore))} {(proposal.Difference.HoursMore > 0 ? "more" : "less")} work");
         }
 
-        var own = proposal.Outlooks.FirstOrDefault(change => proposal.Series is not null && change.Before.Series == proposal.Series);
+        var own = proposal.Difference.Outlooks.FirstOrDefault(change => proposal.Series is not null && change.Before.Series == proposal.Series);
         if (own?.FinaleLater is { } days and not 0)
         {
             parts.Add($"the last upload of {own.Before.Name} {Words.Days(Math.Abs(days))} {(days > 0 ? "later" : "earlier")}");
         }
 
         var told = own is null ? null : own.FinaleBefore;
-        var later = proposal.Moved.Where(move => move.IsLater && !(move.Series == proposal.Series && move.From == told)).ToList();
+        var later = proposal.Difference.Moved.Where(move => move.IsLater && !(move.Series == proposal.Series && move.From == told)).ToList();
         if (later.Count > 0)
         {
             parts.Add($"later: {WhyWords.Moves(later)}");
@@ -77,7 +77,7 @@ internal sealed class StoryWords(Plan plan)
     };
 
     /// <summary>The cuts that a proposal for all series comes to: by series, the milestones with which episodes end then.</summary>
-    public IEnumerable<string> Cuts(StoryProposal proposal) => proposal.Outlooks
+    public IEnumerable<string> Cuts(StoryProposal proposal) => proposal.Difference.Outlooks
         .Where(change => change.Then.Series != default)
         .Select(change => $"{change.Then.Name}: {Uploads(change.Then)}");
 
@@ -107,7 +107,7 @@ internal sealed class StoryWords(Plan plan)
         ? $"Every way to cut that is open was planned: {answer.Made + 1}."
         : $"{answer.Made + 1} ways to cut were planned; there are more.";
 
-    private static string Hours(decimal hours) => Words.Minutes((int)Math.Round(hours * 60));
+    private static string Hours(decimal hours) => Words.Work((int)Math.Round(hours * 60));
 
     private static string Silent(Outlook outlook, Silence silence)
     {

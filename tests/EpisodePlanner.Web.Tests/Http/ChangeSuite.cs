@@ -158,6 +158,35 @@ public abstract class ChangeSuite(ApiFixture api)
         (await api.Api.Get(draft.Location!)).MustBe(HttpStatusCode.NotFound, "not-found");
     }
 
+    [Fact]
+    public async Task SupposeDifference_TellsOnlyWhatDiffers()
+    {
+        var workshop = await api.Api.ImportExample();
+        var body = """{ "name": "no wheels", "changes": [{ "kind": "task", "id": "fit-wheels", "remove": true }] }""";
+        var draft = (await api.Api.Post($"{workshop}/supposes", body)).Must(HttpStatusCode.Created);
+
+        var difference = (await api.Api.Get($"{draft.Location}/difference")).Must(HttpStatusCode.OK);
+
+        var supposed = Assert.Single(difference.Json["supposed"]!.AsArray())!;
+        Assert.Equal("no wheels", supposed["name"]!.GetValue<string>());
+        Assert.True(supposed["hoursMore"]!.GetValue<decimal>() < 0);
+        Assert.Empty(supposed["changedSince"]!.AsArray());
+        (await api.Api.Get($"{draft.Location}/difference", ("If-None-Match", difference.Tag!))).Must(HttpStatusCode.NotModified);
+        (await api.Api.Get($"{workshop}/supposes/none/difference")).MustBe(HttpStatusCode.NotFound, "not-found");
+    }
+
+    [Fact]
+    public async Task SupposeDifference_WhereTheBaseHasChanged_NamesTheConflict()
+    {
+        var workshop = await api.Api.ImportExample();
+        var body = """{ "name": "no wheels", "changes": [{ "kind": "task", "id": "fit-wheels", "remove": true }] }""";
+        var draft = (await api.Api.Post($"{workshop}/supposes", body)).Must(HttpStatusCode.Created);
+        (await api.Api.Delete($"{workshop}/tasks/fit-wheels", ("If-Match", "*"))).Must(HttpStatusCode.NoContent);
+
+        (await api.Api.Get($"{draft.Location}/difference")).MustBe(HttpStatusCode.UnprocessableEntity, "broken-rules");
+        Assert.Single((await api.Api.Get($"{workshop}/plan")).Json["tasks"]!.AsArray());
+    }
+
     private static string Batch(int from, params string[] changes) => $$"""{ "base": {{from}}, "changes": [{{string.Join(", ", changes)}}] }""";
 
     private static IEnumerable<int> Versions(JsonObject page) => page["items"]!.AsArray().Select(item => item!["version"]!.GetValue<int>());

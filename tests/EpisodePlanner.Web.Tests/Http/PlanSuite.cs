@@ -20,6 +20,36 @@ public abstract class PlanSuite(ApiFixture api)
     }
 
     [Fact]
+    public async Task Silences_OneByOne_AreThoseOfTheWholeAnswer()
+    {
+        var workshop = await api.Api.ImportDemo();
+
+        var found = (await api.Api.Get($"{workshop}/silences/ferry")).Must(HttpStatusCode.OK);
+
+        var whole = (await api.Api.Get($"{workshop}/silences")).Must(HttpStatusCode.OK).Json["silences"]!.AsArray()
+            .Single(silence => silence!["series"]?.GetValue<string>() == "ferry")!;
+        Assert.Equal(
+            whole["helping"]!.AsArray().Select(remedy => remedy!.ToJsonString()).Order(StringComparer.Ordinal),
+            found.Json["found"]!.AsArray().Select(remedy => remedy!.ToJsonString()).Order(StringComparer.Ordinal));
+        Assert.NotNull(whole["foreseenSince"]);
+        (await api.Api.Get($"{workshop}/silences/nobody")).MustBe(HttpStatusCode.NotFound, "not-found");
+        (await api.Api.Get($"{workshop}/silences/channel")).Must(HttpStatusCode.OK);
+    }
+
+    [Fact]
+    public async Task PublishNow_GivesChangesThatCanBeMade()
+    {
+        var workshop = await api.Api.ImportDemo();
+
+        var answer = (await api.Api.Get($"{workshop}/publish-now")).Must(HttpStatusCode.OK);
+
+        var series = answer.Json["series"]!.AsArray();
+        Assert.Contains(series, one => one!["series"]!.GetValue<string>() == "ferry");
+        Assert.All(series, one => Assert.NotNull(one!["publish"]));
+        (await api.Api.Get($"{workshop}/publish-now", ("If-None-Match", answer.Tag!))).Must(HttpStatusCode.NotModified);
+    }
+
+    [Fact]
     public async Task Plan_AskedForAgain_IsTheSameBytesOr304()
     {
         var workshop = await api.Api.ImportExample();

@@ -56,6 +56,7 @@ internal sealed class DeskVisit : IAsyncDisposable
         var form = pressed.Form!;
         var fields = form.QuerySelectorAll<IHtmlInputElement>("input").Select(input => (input.Name!, input.Value))
             .Concat(form.QuerySelectorAll<IHtmlTextAreaElement>("textarea").Select(area => (area.Name!, area.Value)))
+            .Concat(form.QuerySelectorAll<IHtmlSelectElement>("select").Select(select => (select.Name!, select.Value ?? "")))
             .Append((pressed.Name ?? "", pressed.Value))
             .Where(field => field.Item1.Length > 0);
         var address = pressed.GetAttribute("formaction") ?? form.GetAttribute("action")!;

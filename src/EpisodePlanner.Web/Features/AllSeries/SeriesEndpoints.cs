@@ -18,6 +18,7 @@ internal static class SeriesEndpoints
         desk.MapPost("/series", Begin);
         desk.MapGet("/series/{id}", ShowOne);
         desk.MapPost("/series/{id}", Write);
+        desk.MapRest();
     }
 
     private static async Task<IResult> ShowAll(FoundDesk found, Desk desk, CancellationToken stop) =>

@@ -18,7 +18,8 @@ internal static class OutcomeWords
         _ => "That could not be done.",
     };
 
-    private static string Name(Workshop workshop, Aggregate what) => ThingKinds.Find(what.Kind) is not { } kind ? what.Kind
+    /// <summary>A thing by its name: task “weld frame”.</summary>
+    public static string Name(Workshop workshop, Aggregate what) => ThingKinds.Find(what.Kind) is not { } kind ? what.Kind
         : kind.Find(workshop, what.Id) is { } thing ? $"{kind.Word} \u201c{ThingNames.Of(thing)}\u201d"
         : $"{kind.Word} '{what.Id}'";
 }

@@ -58,7 +58,7 @@ public sealed record NowAnswers
             TonightCautions = TonightText.Cautions(plan, Tonights(view)).Except(next).ToValueList(),
             FilmFirst = First(sheet => FilmText.Write(sheet, view.Advice.FilmFirst, names))!,
             Moved = First(sheet => MovedText.Write(sheet, plan, view.Advice.Moved, names)),
-            Silences = First(sheet => SilenceText.Write(sheet, plan, names, new ChainText(sheet, plan)))!,
+            Silences = First(sheet => SilenceText.Write(sheet, view.Advice, names, new ChainText(sheet, plan)))!,
             Question = OneQuestion.Of(view),
         };
     }

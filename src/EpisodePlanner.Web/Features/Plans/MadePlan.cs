@@ -1,4 +1,6 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+using EpisodePlanner.Data;
 using EpisodePlanner.Planning;
 using NodaTime;
 
@@ -70,13 +72,78 @@ internal sealed class MadePlan
         : Task.FromResult<SeriesStory?>(null);
 
     /// <summary>What can be done about the silence of a series, or of the channel for an empty id; null where its promise holds.</summary>
-    public Task<SilenceRemedies?> Remedies(Id series, CancellationToken stop) =>
-        Ask(("silence", series), within => SilenceRemedies.Of(Plan, series, stop: within), stop);
+    public Task<SilenceRemedies?> Remedies(Id series, CancellationToken stop)
+    {
+        var found = Found(series);
+        return Ask(("silence", series), within => SilenceRemedies.Of(Plan, series, found: found, stop: within), stop);
+    }
+
+    /// <summary>The same; where it takes longer than somebody is patient, what was found by then.</summary>
+    /// <param name="series">The series; the channel for an empty id.</param>
+    /// <param name="patience">How long to wait.</param>
+    /// <param name="outdated">Ends the trials: nobody will ask for this plan again.</param>
+    /// <param name="stop">Ends the waiting.</param>
+    public async Task<SilenceRemedies?> Remedies(Id series, TimeSpan patience, CancellationToken outdated, CancellationToken stop)
+    {
+        var whole = Remedies(series, outdated);
+        await Task.WhenAny(whole, Task.Delay(patience, stop));
+        return whole.IsCompletedSuccessfully ? await whole : SilenceRemedies.Partly(Plan, series, Found(series).SoFar);
+    }
+
+    /// <summary>Each way out of a silence that wins days, as soon as it is found, in no order; then no more.</summary>
+    /// <param name="series">The series; the channel for an empty id.</param>
+    /// <param name="stop">Ends the waiting.</param>
+    public async IAsyncEnumerable<Remedy> Finding(Id series, [EnumeratorCancellation] CancellationToken stop)
+    {
+        var whole = Remedies(series, stop);
+        var found = Found(series);
+        for (var told = 0; ;)
+        {
+            // What waits for more is taken first, so that nothing is found between the two unseen.
+            var more = found.More;
+            var next = found.SoFar;
+            for (; told < next.Count; told++)
+            {
+                yield return next[told];
+            }
+
+            if (whole.IsCompleted && told == found.SoFar.Count)
+            {
+                var all = await whole;
+                foreach (var pair in all?.Helping.Where(remedy => remedy.Kind == RemedyKind.Pair) ?? [])
+                {
+                    yield return pair;
+                }
+
+                yield break;
+            }
+
+            await Task.WhenAny(whole, more);
+        }
+    }
+
+    /// <summary>What would differ if a draft were kept; null where its changes don't fit the plan's workshop.</summary>
+    public Task<PlanDifference?> Suppose(Suppose draft, CancellationToken stop) => Ask(
+        ("suppose", draft.Id, draft.Version),
+        within => Replanning.After(Plan, draft.Changes, within) is { } then ? new PlanDifference(Plan, then) : null,
+        stop);
+
+    /// <summary>What each series could publish now; a series that rests is left out.</summary>
+    public Task<ValueList<PublishNow>> PublishNow(CancellationToken stop) => Ask(
+        "publish now",
+        within => Plan.Series.Select(outlook => Planning.PublishNow.Of(Plan, outlook.Series, within)).OfType<PublishNow>().ToValueList(),
+        stop);
+
+    /// <summary>What resting a series until a day would do, or finishing it where no day is given; null where neither can be.</summary>
+    public Task<SeriesPause?> Pause(Id series, LocalDate? until, CancellationToken stop) =>
+        Ask(("pause", series, until), within => SeriesPause.Of(Plan, series, until, within), stop);
 
     /// <summary>The plan as JSON.</summary>
     /// <param name="trials">With all its parts, or without those that need further plans.</param>
     /// <param name="stop">Ends the waiting.</param>
     public Task<ReadOnlyMemory<byte>> Document(bool trials, CancellationToken stop) => (trials ? full : dates).Get(stop);
+
+    private FoundRemedies Found(Id series) => (FoundRemedies)answers.GetOrAdd(("found", series), _ => new FoundRemedies());
 
     /// <summary>An answer that takes further plans, made once for all who ask.</summary>
     private Task<T> Ask<T>(object question, Func<CancellationToken, T> answer, CancellationToken stop) =>

@@ -29,6 +29,9 @@ public sealed record PlanAdvice
     /// <summary>What moved in the next seven days against the accepted plan.</summary>
     public required ValueList<MovedStart> Moved { get; init; }
 
+    /// <summary>Since when the first silence beyond each promise can be foreseen, by series, the channel's under an empty id; empty where that was not looked at.</summary>
+    public IReadOnlyDictionary<Id, ForeseenSince> Foreseen { get; init; } = new Dictionary<Id, ForeseenSince>();
+
     /// <summary>What was taken for granted, by how far it moves the next upload.</summary>
     public required ValueList<Assumption> Assumed { get; init; }
 
@@ -46,5 +49,6 @@ public sealed record PlanAdvice
         Outside = OutsideDates.Of(plan, trials, stop),
         Moved = MovedStarts.Of(plan),
         Assumed = trials ? AssumptionRanking.Rank(plan, stop: stop) : [],
+        Foreseen = trials ? Hindsight.Of(plan, stop) : new Dictionary<Id, ForeseenSince>(),
     };
 }

@@ -23,7 +23,7 @@ internal sealed class StoryDocuments(DocumentValues values)
 
     public IReadOnlyList<ChainEntry> Chain(PlannedEpisode episode) => [.. episode.Chain.Select(Step)];
 
-    public static SilenceEntry Silences(Outlook outlook) => new(
+    public SilenceEntry Silences(Outlook outlook, PlanAdvice advice) => new(
         DocumentValues.Name(outlook.Series),
         outlook.Name,
         DocumentValues.Word(outlook.State),
@@ -34,7 +34,8 @@ internal sealed class StoryDocuments(DocumentValues values)
         [.. outlook.Past.Select(Span)],
         [.. outlook.Forecast.Select(Span)],
         [.. outlook.Alarms.Select(Alarm)],
-        DocumentValues.Day(outlook.LastPlanned));
+        DocumentValues.Day(outlook.LastPlanned),
+        advice.Foreseen.TryGetValue(outlook.Series, out var since) ? values.Moment(since.Since) : null);
 
     private ChainEntry Step(ChainLink link)
     {

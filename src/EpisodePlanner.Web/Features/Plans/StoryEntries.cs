@@ -50,6 +50,7 @@ public sealed record ChainEntry(KeyEntry Stage, string Name, string Start, strin
 /// <param name="Forecast">The silences to come by plan; the last is open.</param>
 /// <param name="Alarms">Where they go beyond the promise.</param>
 /// <param name="LastPlanned">The last planned upload, or null.</param>
+/// <param name="ForeseenSince">The moment since which the first of the alarms can be foreseen; null where there is none, or trials were not asked for.</param>
 public sealed record SilenceEntry(
     string? Id,
     string Name,
@@ -61,7 +62,8 @@ public sealed record SilenceEntry(
     IReadOnlyList<SilenceSpan> Past,
     IReadOnlyList<SilenceSpan> Forecast,
     IReadOnlyList<AlarmEntry> Alarms,
-    string? LastPlanned);
+    string? LastPlanned,
+    string? ForeseenSince);
 
 /// <summary>A promise: one of days and uploads a month.</summary>
 /// <param name="LongestSilenceDays">The longest silence, days, or null.</param>

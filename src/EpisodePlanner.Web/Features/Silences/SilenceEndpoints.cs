@@ -17,27 +17,44 @@ internal static class SilenceEndpoints
 {
     private const int UsualWeeks = 26;
     private const int MostWeeks = 104;
+    private const string Channel = "channel";
 
     /// <summary>Maps them beneath a workshop.</summary>
     public static void MapSilences(this RouteGroupBuilder desk)
     {
         desk.MapGet("/silence", Show);
         desk.MapGet("/silence/picture.{ending}", Draw);
-        desk.MapGet("/silence/channel", (FoundDesk found, [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted, Desk desk, PlanDesk plans, CancellationToken stop) =>
-            ShowRemedies(found, null, unnoted, desk, plans, stop));
+        desk.MapGet("/silence/channel", (FoundDesk found, [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted, bool? wait, Desk desk, CancellationToken stop) =>
+            ShowRemedies(found, null, unnoted, wait, desk, stop));
         desk.MapGet("/silence/of/{series}", ShowRemedies);
         desk.MapPost("/silence/take", Take);
     }
 
     /// <summary>Maps what can be done about silences beneath a workshop of the API.</summary>
-    public static void MapRemedies(this RouteGroupBuilder workshop) => workshop.MapGroup("/silences").WithTags("Plan")
-        .MapRead("", ReadRemedies)
-        .Named(
+    public static void MapRemedies(this RouteGroupBuilder workshop)
+    {
+        var group = workshop.MapGroup("/silences").WithTags("Plan");
+        group.MapRead("", ReadRemedies).Named(
             "getSilences",
             "Silences beyond promises, and what can be done about each.",
             "For each series whose promise breaks, and for the channel: other cuts, more hands, open days, work put off, resting "
             + "openly; each planned and given as a change that can be made, with the days it wins and what it costs.")
-        .Produces<SilencesDocument>();
+            .Produces<SilencesDocument>();
+        group.MapRead("/{id}", FindRemedies).Named(
+            "findRemedies",
+            "What can be done about the silence of a series, or of the channel, each way out as soon as it is found.",
+            "The id is a series' or \"channel\". The answer grows while ways out are tried; it is empty where the promise holds.");
+    }
+
+    private static async Task<Results<RemedyStream, Problem>> FindRemedies(
+        FoundWorkshop workshop, ThingId id, PlanDesk desk, CancellationToken stop)
+    {
+        var made = await desk.Current(workshop.Now, PlanKey.UsualSchedules, stop);
+        var series = id.Text == Channel ? default(Id) : id.Value;
+        return series is { } known && (known.IsEmpty || made.Plan.Series.Any(outlook => outlook.Series == known))
+            ? new RemedyStream(made.Finding(known, stop))
+            : Refusals.NoThing("series", id.Text);
+    }
 
     private static async Task<Results<Answer<SilencesDocument>, NotModified, Problem>> ReadRemedies(
         FoundWorkshop workshop, ReadConditions conditions, PlanDesk desk, CancellationToken stop)
@@ -62,8 +79,8 @@ internal static class SilenceEndpoints
         FoundDesk found,
         string? series,
         [FromQuery(Name = FoundDesk.NotNotedQuery)] string? unnoted,
+        bool? wait,
         Desk desk,
-        PlanDesk plans,
         CancellationToken stop)
     {
         var id = series is null ? default(Id) : Id.IsValid(series) ? new Id(series) : (Id?)null;
@@ -73,11 +90,10 @@ internal static class SilenceEndpoints
             return Results.LocalRedirect(found.Paths.Silence);
         }
 
-        var made = await plans.Current(found.Now, PlanKey.UsualSchedules, stop);
         return Shown.As<RemedyPage>(
             (nameof(RemedyPage.View), view with { IsUnnoted = unnoted is not null }),
             (nameof(RemedyPage.Name), view.Workshop.Series.Find(whose)?.Name ?? "the channel"),
-            (nameof(RemedyPage.About), await made.Remedies(whose, stop)));
+            (nameof(RemedyPage.About), await desk.Remedies(found.Now, whose, wait == true, stop)));
     }
 
     /// <summary>Makes the change of a remedy, as it was shown.</summary>
@@ -97,9 +113,10 @@ internal static class SilenceEndpoints
             outcome is Made or Unchanged ? Desk.After(back, outcome) : $"{back}?{FoundDesk.NotNotedQuery}=yes");
     }
 
-    private static async Task<RazorComponentResult<SilencePage>> Show(FoundDesk found, int? weeks, Desk desk, CancellationToken stop) =>
+    private static async Task<RazorComponentResult<SilencePage>> Show(
+        FoundDesk found, int? weeks, bool? wait, Desk desk, CancellationToken stop) =>
         Shown.As<SilencePage>(
-            (nameof(SilencePage.View), await desk.View(found.Now, found.Done, stop)), (nameof(SilencePage.Weeks), Weeks(weeks)));
+            (nameof(SilencePage.View), await desk.Weighed(found.Now, found.Done, wait == true, stop)), (nameof(SilencePage.Weeks), Weeks(weeks)));
 
     private static async Task<IResult> Draw(
         FoundDesk found, string ending, int? weeks, string? theme, Desk desk, CancellationToken stop)

@@ -59,11 +59,11 @@ internal sealed class CutsDocuments(Plan plan)
         JsonElement.Parse(ChangeFile.Write(proposal.Change)),
         new BeforeAndThen(proposal.DaysOver.Before, proposal.DaysOver.Then),
         new BeforeAndThen(proposal.WorstOver.Before, proposal.WorstOver.Then),
-        decimal.Round(proposal.HoursMore, 2),
-        [.. proposal.Moved.Select(move => new DayMoveEntry($"{move.Episode}", DocumentValues.Day(move.From), DocumentValues.Day(move.To)))],
-        [.. proposal.Added.Select(Of)],
-        [.. proposal.Gone.Select(episode => $"{episode.Id}")],
-        [.. proposal.Outlooks.Select(Of)]);
+        decimal.Round(proposal.Difference.HoursMore, 2),
+        [.. proposal.Difference.Moved.Select(move => new DayMoveEntry($"{move.Episode}", DocumentValues.Day(move.From), DocumentValues.Day(move.To)))],
+        [.. proposal.Difference.Added.Select(Of)],
+        [.. proposal.Difference.Gone.Select(episode => $"{episode.Id}")],
+        [.. proposal.Difference.Outlooks.Select(Of)]);
 
     private static ProposedEpisodeEntry Of(PlannedEpisode episode) => new(
         $"{episode.Id}",

@@ -31,6 +31,14 @@ internal static class SupposeEndpoints
         group.MapRead("/{id}/plan", Plan).Named("getSupposePlan", "The plan as it would be if the draft were kept now.")
             .Refusing(ProblemTypes.BrokenRules)
             .Produces<PlanDocument>();
+        group.MapRead("/{id}/difference", Difference)
+            .Named(
+                "getSupposeDifference",
+                "What would differ from the plan if the draft were kept now.",
+                "Uploads that get another day, come or go; silences; hours; what starts at another moment in the next seven days; and "
+                + "what the draft touches that was changed since it was begun.")
+            .Refusing(ProblemTypes.BrokenRules)
+            .Produces<DifferenceDocument>();
         group.MapPost("/{id}/keep", Keep).Named(
             "keepSuppose", "Makes the changes of a draft real, all or none, and drops it.")
             .Refusing(ProblemTypes.BrokenRules);
@@ -127,6 +135,29 @@ internal static class SupposeEndpoints
         return conditions.Judge(tag) == Verdict.Holds
             ? new Answer<PlanDocument>(await (await desk.Of(key, draft, stop)).Document(query.Value.Trials, stop), tag)
             : Reply.To<PlanDocument>(conditions, tag, () => default);
+    }
+
+    private static async Task<Results<Answer<DifferenceDocument>, NotModified, Problem>> Difference(
+        FoundWorkshop workshop, ThingId id, ReadConditions conditions, SupposeDesk supposes, PlanDesk desk, CancellationToken stop)
+    {
+        var made = await desk.Current(workshop.Now, PlanKey.UsualSchedules, stop);
+        if (id.Value is not { } known || await supposes.Of(made, workshop.Id, known, stop) is not { } supposed)
+        {
+            return Refusals.NoThing(Word, id.Text);
+        }
+
+        if (supposed.Difference is not { } difference)
+        {
+            return Problems.Broken(supposed.Reasons);
+        }
+
+        var key = made.Key with { Suppose = known, SupposeVersion = supposed.Draft.Version };
+        var tag = key.TagWith(".difference");
+        var documents = new DifferenceDocuments(made.Plan);
+        return conditions.Judge(tag) == Verdict.Holds
+            ? new Answer<DifferenceDocument>(
+                DocumentJson.Write(documents.Of([documents.Of(supposed.Draft.Name, supposed.Draft.Changes, difference, supposed.ChangedSince)])), tag)
+            : Reply.To<DifferenceDocument>(conditions, tag, () => default);
     }
 
     private static async Task<Results<Answer<ChangeMade>, Problem>> Keep(

@@ -82,7 +82,9 @@ internal sealed class Walker(ApiClient api, ApiDescription description, string f
             return made.Location!.Split('/')[^1];
         }
 
-        var first = (await api.Get(list)).Must(HttpStatusCode.OK).Json["items"]![0]!;
+        // A silence is asked for by its series.
+        var things = list.Replace("/silences", "/series", StringComparison.Ordinal);
+        var first = (await api.Get(things)).Must(HttpStatusCode.OK).Json["items"]![0]!;
         return first["thing"]!["id"]!.GetValue<string>();
     }
 
