@@ -1,6 +1,7 @@
 using EpisodePlanner.Benchmarks;
 using EpisodePlanner.Benchmarks.Pages;
 using EpisodePlanner.Benchmarks.Psplib;
+using EpisodePlanner.Benchmarks.Remedies;
 using EpisodePlanner.Benchmarks.Scale;
 using EpisodePlanner.Benchmarks.Storing;
 using EpisodePlanner.Benchmarks.Story;
@@ -11,6 +12,7 @@ IReadOnlyList<IBenchmark> entries =
 [
     new ScaleBenchmark(),
     new StoryBenchmark(),
+    new RemediesBenchmark(),
     new PsplibBenchmark(),
     new DecodeBenchmark(),
     new VersusBenchmark(),

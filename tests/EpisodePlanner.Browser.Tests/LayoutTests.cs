@@ -21,7 +21,7 @@ public sealed class LayoutTests(Chromium chromium, DemoSite demo) : IClassFixtur
         await visit.OpenDesk(path);
 
         Assert.NotEmpty(await visit.Heading());
-        Assert.Equal(9, await visit.Page.Locator(".masthead nav a").CountAsync());
+        Assert.Equal(10, await visit.Page.Locator(".masthead nav a").CountAsync());
     }
 
     [Fact]

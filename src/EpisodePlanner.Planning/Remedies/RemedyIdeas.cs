@@ -38,7 +38,8 @@ internal static class RemedyIdeas
     /// </summary>
     private static IEnumerable<RemedyIdea> Bench(Plan plan, PlannedEpisode episode) => WhatIfIdeas.Of(plan, episode)
         .Where(idea => idea.Kind != WhatIfKind.ShorterByADay || ShortensAWait(plan.Request.Workshop, idea.Change))
-        .Select(idea => new RemedyIdea(RemedyKind.Bench, idea.Says, idea.Change, idea.Cautions));
+        .Select(idea => new RemedyIdea(RemedyKind.Bench, idea.Says, idea.Change, idea.Cautions))
+        .Concat(HelperForADay.Of(plan, episode) is { } helper ? [helper] : []);
 
     private static bool ShortensAWait(Workshop workshop, Change change) =>
         change is TaskChange { To: { } to }

@@ -31,13 +31,19 @@ internal static class MoreStations
 
     private static WhatIfIdea MoreHands(Workshop workshop, Person person)
     {
-        var id = FreeId(workshop, "more hands");
-        var helper = new PersonChange(id, person with { Id = id, Name = "more hands" });
-        Change[] people = workshop.People.Contains(person.Id) ? [helper] : [new PersonChange(person.Id, person), helper];
         var says = person.Name == Defaults.Maker.Name
             ? "a second pair of hands, free when you are"
             : $"a second pair of hands, free when {person.Name} is";
-        return new WhatIfIdea(WhatIfKind.OneMore, says, new Batch([.. people, .. AlsoUsing(workshop, person.Id, id)]));
+        return new WhatIfIdea(WhatIfKind.OneMore, says, MoreHands(workshop, person, "more hands", person.Hours));
+    }
+
+    /// <summary>One more person with hours of their own, who may do whatever somebody may.</summary>
+    public static Batch MoreHands(Workshop workshop, Person person, string name, OpenHours? hours)
+    {
+        var id = FreeId(workshop, name);
+        var helper = new PersonChange(id, person with { Id = id, Name = name, Hours = hours });
+        Change[] people = workshop.People.Contains(person.Id) ? [helper] : [new PersonChange(person.Id, person), helper];
+        return new Batch([.. people, .. AlsoUsing(workshop, person.Id, id)]);
     }
 
     private static WhatIfIdea OneMore(Workshop workshop, Id station, string name, Id more, Func<Id, Change> add) => new(

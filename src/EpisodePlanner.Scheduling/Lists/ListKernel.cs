@@ -69,8 +69,13 @@ internal abstract class ListKernel
     /// <summary>Decodes forward in the order of the last backward schedule; false where the schedule is of no interest.</summary>
     public abstract bool TryForwardAgain();
 
+    /// <summary>Whether the last backward schedule is so long that going forward again would hardly bring it to what is aimed at.</summary>
+    public abstract bool IsHopeless { get; }
+
     /// <summary>Schedules with a greater row than this are of no interest.</summary>
-    public abstract void Aim(ReadOnlySpan<long> row);
+    /// <param name="row">The row.</param>
+    /// <param name="end">The end of the schedule that has it.</param>
+    public abstract void Aim(ReadOnlySpan<long> row, int end);
 
     /// <summary>Every schedule is of interest.</summary>
     public abstract void AimAtNothing();

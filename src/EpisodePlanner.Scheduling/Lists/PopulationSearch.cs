@@ -153,7 +153,9 @@ internal sealed class PopulationSearch
     public ListOutcome DecodeForward(ReadOnlySpan<int> byKey) =>
         !kernel.TryForward(byKey) ? ListOutcome.Useless : met.Add(~kernel.ForwardMark) ? ListOutcome.Fresh : ListOutcome.Met;
 
-    /// <summary>One or two schedules: the backward list prepared last, and the forward list that follows from it.</summary>
+    /// <summary>
+    /// One or two schedules: the backward list prepared last and, where that is not hopeless, the forward list that follows from it.
+    /// </summary>
     public ListOutcome Justify()
     {
         kernel.Backward();
@@ -162,7 +164,7 @@ internal sealed class PopulationSearch
             return ListOutcome.Met;
         }
 
-        if (!kernel.MayGoOn || !kernel.TryForwardAgain())
+        if (!kernel.MayGoOn || kernel.IsHopeless || !kernel.TryForwardAgain())
         {
             return ListOutcome.Useless;
         }
@@ -198,7 +200,7 @@ internal sealed class PopulationSearch
         var outcome = ListOutcome.Met;
         if (TryPrepareChild(population, member) || OnlyOne)
         {
-            kernel.Aim(population.Row(population.Worst));
+            kernel.Aim(population.Row(population.Worst), population.End(population.Worst));
             outcome = Decode();
         }
 

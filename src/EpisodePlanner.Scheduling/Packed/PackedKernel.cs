@@ -8,6 +8,8 @@ namespace EpisodePlanner.Scheduling.Packed;
 /// <remarks>Allocates nothing once it is made.</remarks>
 internal sealed class PackedKernel : ListKernel
 {
+    private const int HopelessPart = 100;
+
     private readonly PackedColumns columns;
     private readonly TwoWayDecoder decoder;
     private readonly Incumbent incumbent;
@@ -15,6 +17,7 @@ internal sealed class PackedKernel : ListKernel
     private readonly RegretSampler sampler;
     private readonly int[][] rules;
     private readonly bool onlyEndCounts;
+    private int aim = int.MaxValue;
 
     /// <summary>Nothing made yet.</summary>
     public PackedKernel(PackedProblem problem, Incumbent incumbent, IScheduleObjective objective, SplitMix dice)
@@ -110,9 +113,23 @@ internal sealed class PackedKernel : ListKernel
         return Offer(decoder.TryForwardAgain(deadlines.Latest));
     }
 
-    public override void Aim(ReadOnlySpan<long> row) => deadlines.Set(row);
+    /// <summary>
+    /// Going forward again shortens a backward schedule, but seldom by more than one part in a hundred of what it would have to
+    /// be below. At 1,000 schedules this wins a tenth on j30 and a little on j60; one part in fifty or in twenty-five as much.
+    /// </summary>
+    public override bool IsHopeless => onlyEndCounts && aim < int.MaxValue && decoder.BackwardEnd - aim > aim / HopelessPart;
 
-    public override void AimAtNothing() => deadlines.Clear();
+    public override void Aim(ReadOnlySpan<long> row, int end)
+    {
+        deadlines.Set(row);
+        aim = end;
+    }
+
+    public override void AimAtNothing()
+    {
+        deadlines.Clear();
+        aim = int.MaxValue;
+    }
 
     public override void Draw(Span<int> keys) => sampler.Draw(keys);
 

@@ -172,7 +172,9 @@ internal sealed class BenchKernel : ListKernel
 
     public override bool TryForwardAgain() => throw new NotSupportedException("Bench schedules are made forward only.");
 
-    public override void Aim(ReadOnlySpan<long> bar) => deadlines.Set(bar);
+    public override bool IsHopeless => false;
+
+    public override void Aim(ReadOnlySpan<long> bar, int atEnd) => deadlines.Set(bar);
 
     public override void AimAtNothing() => deadlines.Clear();
 

@@ -146,12 +146,12 @@
     setTimeout(() => delete form.dataset.sent, 4000);
   });
 
-  // The digits 1 to 9 lead to the pages of the menu, unless something is being typed.
+  // The digits 1 to 9, then 0, lead to the pages of the menu, unless something is being typed.
   const pages = [...document.querySelectorAll('.masthead nav a')];
   document.addEventListener('keydown', (key) => {
     const typing = key.target.closest('input, textarea, select, [contenteditable]');
-    if (!typing && !key.ctrlKey && !key.metaKey && !key.altKey && key.key >= '1' && key.key <= '9') {
-      pages[Number(key.key) - 1]?.click();
+    if (!typing && !key.ctrlKey && !key.metaKey && !key.altKey && key.key >= '0' && key.key <= '9') {
+      pages[(Number(key.key) + 9) % 10]?.click();
     }
   });
 })();

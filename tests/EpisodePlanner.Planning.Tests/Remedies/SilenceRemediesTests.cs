@@ -1,3 +1,4 @@
+using EpisodePlanner.Planning.Tests.Demo;
 using EpisodePlanner.Planning.Tests.Plans;
 using EpisodePlanner.Planning.Tests.Stories;
 using NodaTime;
@@ -124,6 +125,32 @@ public sealed class SilenceRemediesTests
         var about = Of(Trial.Feasible(plan.Request with { Workshop = others }), "gorse")!;
 
         Assert.Equal((new LocalDate(2027, 3, 27), 11), (about.Alarm.Due, about.Alarm.DaysOver));
+    }
+
+    [Fact]
+    public void Of_AHelperForADay_IsThereOnThatDayAlone()
+    {
+        var plan = GorseTests.Uncut();
+        var about = Of(plan, "gorse")!;
+
+        var says = about.Helping.Select(remedy => remedy.Says).Concat(about.InVain).Where(says => says.StartsWith("somebody helps on", StringComparison.Ordinal));
+        Assert.Equal("somebody helps on Monday 8 March, 18:00 to 22:00", Assert.Single(says));
+    }
+
+    [Fact]
+    public void Of_TheDemo_LeavesQuietHoursAndMachinesThatMustBeWatchedAlone()
+    {
+        var plan = Trial.Plan(DemoSeed.Read("harbour-shed.json"), "2026-11-25T18:00");
+        var real = plan.Request.Workshop;
+        var about = Of(plan, "bell") ?? Of(plan, "ferry")!;
+
+        foreach (var workshop in about.Helping.Append(about.Rest).OfType<Remedy>().Select(remedy => remedy.Then.Request.Workshop))
+        {
+            Assert.All(workshop.Places.Where(place => real.Places.Contains(place.Id)), place => Assert.Equal(real.Places.Find(place.Id)!.Quiet, place.Quiet));
+            Assert.All(workshop.Machines.Where(machine => machine.MayRunAlone), machine => Assert.Equal(MachineKind.Printer, machine.Kind));
+            Assert.All(workshop.Tasks, task => Assert.True(!task.MayRunAlone || task.Stages.All(stage => stage.Needs.All(choice => choice.All(id =>
+                workshop.Machines.Find(id) is null or { Kind: MachineKind.Printer } || stage.Kind != Scheduling.StageKind.Run)))));
+        }
     }
 
     [Fact]

@@ -104,6 +104,19 @@ public sealed class SuppositionsTests
     }
 
     [Fact]
+    public void Difference_WorkThatCanNeverBeDoneThen_IsNamed()
+    {
+        // Without leave to run alone, 10 h of printing don't fit into evenings of four.
+        var plan = Printing().Plan();
+        var printer = plan.Request.Workshop.Machines.Single();
+
+        var difference = Beside(plan, new Supposition("it is watched", new MachineChange(printer.Id, printer with { MayRunAlone = false })));
+
+        Assert.Contains(difference.NewlyImpossible, finding => finding.Says.Contains("print", StringComparison.Ordinal));
+        Assert.Null(Assert.Single(difference.Moved).To);
+    }
+
+    [Fact]
     public void Difference_OfAPlanAndItself_IsNone()
     {
         var plan = GorseTests.CutAtBoth();

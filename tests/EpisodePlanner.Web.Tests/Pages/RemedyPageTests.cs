@@ -26,6 +26,20 @@ public sealed class RemedyPageTests
     }
 
     [Fact]
+    public async Task DoThis_Twice_IsDoneOnce()
+    {
+        await using var visit = await Raft();
+        var shown = await visit.Read("/silence/of/raft");
+        await visit.Press(shown, "Rest it");
+        var once = await visit.Stored();
+
+        var (_, page) = await visit.Press(shown, "Rest it");
+
+        Assert.Equal(once, await visit.Stored());
+        Assert.StartsWith("Nothing was changed", page.QuerySelector("[role=status]")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task DoThis_OnAPageThatOthersHaveOvertaken_ChangesNothing()
     {
         await using var visit = await Raft();
