@@ -115,7 +115,7 @@ internal sealed class PackedKernel : ListKernel
 
     /// <summary>
     /// Going forward again shortens a backward schedule, but seldom by more than one part in a hundred of what it would have to
-    /// be below. At 1,000 schedules this wins a tenth on j30 and a little on j60; one part in fifty or in twenty-five as much.
+    /// be below. At 1,000 schedules, six seeds, this wins a little: 0.153 to 0.148 % on j30, 11.38 to 11.34 % on j60.
     /// </summary>
     public override bool IsHopeless => onlyEndCounts && aim < int.MaxValue && decoder.BackwardEnd - aim > aim / HopelessPart;
 

@@ -31,7 +31,7 @@ public static class OtherEpisodes
         };
         return new StoryIdea(
             StoryMove.FromFootage,
-            "an episode from footage that exists, if there is enough of it",
+            "an episode is made of footage that exists, if there is enough of it",
             null,
             new EpisodeChange(episode.Id, episode));
     }

@@ -20,8 +20,10 @@ public sealed record SupposedPlan(
 /// <summary>Drafts in columns beside the plan: only what differs in one of them.</summary>
 public sealed class SupposedColumns
 {
+    /// <summary>Said of a draft in which something is as it is in the plan.</summary>
+    public const string TheSame = "the same";
+
     private const int MostStarts = 12;
-    private const string TheSame = "the same";
     private readonly ValueList<Dictionary<(DifferenceGroup, string), DifferenceRow>> byKey;
     private readonly List<DifferenceRow> rows;
 
