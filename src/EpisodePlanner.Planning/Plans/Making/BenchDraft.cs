@@ -15,6 +15,7 @@ internal sealed class BenchDraft
     private readonly List<DraftStage> stages = [];
     private readonly List<BenchLink> links = [];
     private readonly Dictionary<StageKey, int> indices = [];
+    private readonly Dictionary<Id, (int First, int Last)> ofTask = [];
 
     public IReadOnlyList<DraftStage> Stages => stages;
 
@@ -23,6 +24,12 @@ internal sealed class BenchDraft
     public int Add(DraftStage stage)
     {
         indices.Add(stage.Key, stages.Count);
+        if (stage.Key.IsTask)
+        {
+            var first = ofTask.TryGetValue(stage.Key.Task, out var ends) ? ends.First : stages.Count;
+            ofTask[stage.Key.Task] = (first, stages.Count);
+        }
+
         stages.Add(stage);
         return stages.Count - 1;
     }
@@ -31,6 +38,9 @@ internal sealed class BenchDraft
 
     /// <summary>The index of a stretch of work that is left to do, or null.</summary>
     public int? Find(StageKey key) => indices.TryGetValue(key, out var index) ? index : null;
+
+    /// <summary>The index of the first and the last stage that is left of a task, or null; a shot is no stage of its task.</summary>
+    public (int First, int Last)? EndsOf(Id task) => ofTask.TryGetValue(task, out var ends) ? ends : null;
 
     /// <summary>Whether links lead from a stage to another one, or the two are the same.</summary>
     public bool Leads(int from, int to)

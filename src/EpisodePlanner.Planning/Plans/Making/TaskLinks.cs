@@ -66,7 +66,7 @@ internal sealed class TaskLinks(
         }
 
         var leaving = LeavesFinish(link.Kind) ? Last(from) : First(from);
-        if (leaving is { } stage && !(StartHasPassed(from) && !LeavesFinish(link.Kind)))
+        if (leaving is { } stage && (LeavesFinish(link.Kind) || !StartHasPassed(from)))
         {
             draft.Add(new BenchLink(stage, to, link.Kind)
             {
@@ -126,12 +126,9 @@ internal sealed class TaskLinks(
         return LeavesFinish(kind) ? states.Max(s => s.DoneAt) : states.Min(s => s.StartedAt);
     }
 
-    private int? First(WorkTask task) => Left(task).Select(i => (int?)i).FirstOrDefault();
+    private int? First(WorkTask task) => draft.EndsOf(task.Id)?.First;
 
-    private int? Last(WorkTask task) => Left(task).Select(i => (int?)i).LastOrDefault();
-
-    private IEnumerable<int> Left(WorkTask task) =>
-        task.Stages.Select(stage => draft.Find(StageKey.OfTask(task.Id, stage.Id))).Where(i => i is not null).Select(i => i!.Value);
+    private int? Last(WorkTask task) => draft.EndsOf(task.Id)?.Last;
 }
 
 /// <summary>A greatest lag after something that can't come later any more.</summary>
