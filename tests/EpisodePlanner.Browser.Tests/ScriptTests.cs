@@ -11,6 +11,8 @@ public sealed class ScriptTests(Chromium chromium)
         await visit.OpenDesk();
         await visit.Page.Keyboard.PressAsync("2");
         await visit.Page.WaitForURLAsync("**/bench");
+        await visit.Page.Keyboard.PressAsync("0");
+        await visit.Page.WaitForURLAsync("**/settings");
         await visit.OpenDesk("/series");
         await visit.Field("name").PressSequentiallyAsync("2");
 

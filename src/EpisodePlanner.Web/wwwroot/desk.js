@@ -150,7 +150,7 @@
   const pages = [...document.querySelectorAll('.masthead nav a')];
   document.addEventListener('keydown', (key) => {
     const typing = key.target.closest('input, textarea, select, [contenteditable]');
-    if (!typing && !key.ctrlKey && !key.metaKey && !key.altKey && key.key >= '0' && key.key <= '9') {
+    if (!typing && !key.defaultPrevented && !key.ctrlKey && !key.metaKey && !key.altKey && key.key >= '0' && key.key <= '9') {
       pages[(Number(key.key) + 9) % 10]?.click();
     }
   });
