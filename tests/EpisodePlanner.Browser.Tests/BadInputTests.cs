@@ -101,12 +101,17 @@ public sealed class BadInputTests(Chromium chromium)
         await visit.OpenDesk(path);
         await visit.Type("name", "First");
         await visit.Press("Save");
+        var saved = visit.Page.Locator("[role=status]");
+        await saved.WaitForAsync();
+        await visit.Page.WaitForLoadStateAsync();
         await visit.Page.GoBackAsync();
         await visit.Type("name", "Second");
         await visit.Press("Save");
 
         // Whether the browser shows the form it kept or asks for it anew is its own choice.
-        var isOvertaken = await visit.Page.GetByText("Somebody else was quicker").IsVisibleAsync();
+        var overtaken = visit.Page.GetByText("Somebody else was quicker");
+        await saved.Or(overtaken).First.WaitForAsync();
+        var isOvertaken = await overtaken.IsVisibleAsync();
         Assert.Equal(isOvertaken ? "First" : "Second", (await site.Stored()).People.First().Name);
         Assert.True(!isOvertaken || await visit.Field("name").InputValueAsync() == "Second");
     }
